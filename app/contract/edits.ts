@@ -1,0 +1,63 @@
+import { z } from 'zod'
+import { cameraClockSchema } from '../evidence/camera.ts'
+import { findingSchema } from '../evidence/finding.ts'
+import { photoTagsSchema } from '../evidence/photo.ts'
+import { readingSchema } from '../fieldtest/reading.ts'
+import {
+  cameraIdSchema,
+  facetIdSchema,
+  findingIdSchema,
+  jobIdSchema,
+  photoIdSchema,
+  readingIdSchema,
+} from '../job/ids.ts'
+import { planFrameSchema } from '../job/places.ts'
+import { jobSheetSchema } from '../job/sheet.ts'
+import { facetSchema } from '../roof/facet.ts'
+import { write } from './procedure.ts'
+
+const inJob = { jobId: jobIdSchema }
+const done = z.object({})
+
+/** A patch of a photo's tags: only the fields given are changed. */
+export const photoTagsPatchSchema = z
+  .object({
+    facetId: photoTagsSchema.shape.facetId.removeDefault(),
+    component: photoTagsSchema.shape.component.removeDefault(),
+    condition: photoTagsSchema.shape.condition.removeDefault(),
+    role: photoTagsSchema.shape.role.removeDefault(),
+    caption: photoTagsSchema.shape.caption.removeDefault(),
+    leftOutBecause: photoTagsSchema.shape.leftOutBecause.removeDefault(),
+  })
+  .partial()
+export type PhotoTagsPatch = z.output<typeof photoTagsPatchSchema>
+
+/** Every edit is one step of undo and one entry of the evidence log. */
+export const editProcedures = {
+  'sheet.save': write(z.object({ ...inJob, sheet: jobSheetSchema }), done),
+  'frame.save': write(z.object({ ...inJob, frame: planFrameSchema }), done),
+  /** Adds a facet when `id` is null. */
+  'facets.save': write(
+    z.object({ ...inJob, id: facetIdSchema.nullable(), facet: facetSchema.omit({ id: true }) }),
+    z.object({ id: facetIdSchema }),
+  ),
+  'facets.remove': write(z.object({ ...inJob, id: facetIdSchema }), done),
+  'photos.tag': write(
+    z.object({ ...inJob, photoIds: z.array(photoIdSchema).min(1).max(20_000), set: photoTagsPatchSchema }),
+    done,
+  ),
+  'cameras.set-clock': write(z.object({ ...inJob, id: cameraIdSchema, clock: cameraClockSchema }), done),
+  /** Adds a finding when `id` is null; its number is the next never used. */
+  'findings.save': write(
+    z.object({ ...inJob, id: findingIdSchema.nullable(), finding: findingSchema.omit({ id: true, number: true }) }),
+    z.object({ id: findingIdSchema, number: z.number().int() }),
+  ),
+  'findings.remove': write(z.object({ ...inJob, id: findingIdSchema }), done),
+  'readings.save': write(
+    z.object({ ...inJob, id: readingIdSchema.nullable(), reading: readingSchema.omit({ id: true, number: true }) }),
+    z.object({ id: readingIdSchema, number: z.number().int() }),
+  ),
+  'readings.remove': write(z.object({ ...inJob, id: readingIdSchema }), done),
+  'history.undo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),
+  'history.redo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),
+}

@@ -1,0 +1,81 @@
+import { z } from 'zod'
+import { cameraClockSchema } from '../evidence/camera.ts'
+import { photoRoleSchema } from '../evidence/catalog/keys.ts'
+import { findingSchema } from '../evidence/finding.ts'
+import { photoTagsSchema } from '../evidence/photo.ts'
+import { readingSchema } from '../fieldtest/reading.ts'
+import { facetSchema } from '../roof/facet.ts'
+import { jobNumberSchema } from './job.ts'
+import { planFrameSchema } from './places.ts'
+import { jobSheetSchema } from './sheet.ts'
+
+const fileNameSchema = z.string().min(1).max(255)
+const facetLetterSchema = facetSchema.shape.letter
+
+/**
+ * A job written down by hand or by another program: `job.json` beside a folder `photos/`. Records name each other the
+ * way people do, facets by letter and photos by file name, never by identity.
+ */
+export const describedJobSchema = z.strictObject({
+  format: z.literal('battenbook-job'),
+  version: z.literal(1),
+  number: jobNumberSchema,
+  sheet: jobSheetSchema.prefault({}),
+  frame: planFrameSchema.prefault({}),
+  facets: z
+    .array(facetSchema.omit({ id: true }).strict())
+    .max(500)
+    .default([]),
+  cameras: z
+    .array(
+      z.strictObject({
+        make: z.string(),
+        model: z.string(),
+        serial: z.string().default(''),
+        clock: cameraClockSchema,
+      }),
+    )
+    .max(50)
+    .default([]),
+  photos: z
+    .array(
+      photoTagsSchema
+        .omit({ facetId: true })
+        .extend({ file: fileNameSchema, facet: facetLetterSchema.nullable().default(null) })
+        .strict(),
+    )
+    .max(20_000)
+    .default([]),
+  findings: z
+    .array(
+      findingSchema
+        .omit({ id: true, facetId: true, photos: true })
+        .extend({
+          facet: facetLetterSchema.nullable().default(null),
+          photos: z
+            .array(z.strictObject({ file: fileNameSchema, role: photoRoleSchema }))
+            .max(200)
+            .default([]),
+        })
+        .strict(),
+    )
+    .max(5000)
+    .default([]),
+  readings: z
+    .array(
+      readingSchema
+        .omit({ id: true, facetId: true, photoIds: true, findingId: true })
+        .extend({
+          facet: facetLetterSchema.nullable().default(null),
+          photos: z.array(fileNameSchema).max(50).default([]),
+          /** Number of the finding that the reading belongs to. */
+          finding: z.number().int().positive().nullable().default(null),
+        })
+        .strict(),
+    )
+    .max(5000)
+    .default([]),
+})
+export type DescribedJob = z.output<typeof describedJobSchema>
+/** As written, before defaults are filled in. */
+export type DescribedJobInput = z.input<typeof describedJobSchema>

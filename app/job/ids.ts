@@ -1,0 +1,28 @@
+import type { z } from 'zod'
+import { idSchema } from './brand.ts'
+
+/** Identity of a job; never shown, never changes. The job number is what people use. */
+export const jobIdSchema = idSchema('JobId')
+export type JobId = z.output<typeof jobIdSchema>
+
+export const photoIdSchema = idSchema('PhotoId')
+export type PhotoId = z.output<typeof photoIdSchema>
+
+export const facetIdSchema = idSchema('FacetId')
+export type FacetId = z.output<typeof facetIdSchema>
+
+export const findingIdSchema = idSchema('FindingId')
+export type FindingId = z.output<typeof findingIdSchema>
+
+export const readingIdSchema = idSchema('ReadingId')
+export type ReadingId = z.output<typeof readingIdSchema>
+
+/** One physical camera, told apart by make, model and serial number. */
+export const cameraIdSchema = idSchema('CameraId')
+export type CameraId = z.output<typeof cameraIdSchema>
+
+export const attachmentIdSchema = idSchema('AttachmentId')
+export type AttachmentId = z.output<typeof attachmentIdSchema>
+
+export const packetIdSchema = idSchema('PacketId')
+export type PacketId = z.output<typeof packetIdSchema>

@@ -1,0 +1,154 @@
+import type { PhotoId } from '../job/ids.ts'
+import type { PlanDrawing } from '../roof/plan-drawing.ts'
+import type { PacketOptions } from './options.ts'
+
+/**
+ * A packet as a document: sections of blocks, knowing nothing of PDF. Everything that is printed is in here; the
+ * publisher only measures, breaks pages and draws.
+ */
+export interface PacketDocument {
+  readonly paper: PacketOptions['paper']
+  /** For the PDF's own title and the running header. */
+  readonly title: string
+  readonly jobLabel: string
+  /** "Revision 2", or "Draft, not issued". */
+  readonly revisionLabel: string
+  readonly author: string
+  /** Creation time written into the file, so that the same inputs give the same bytes. */
+  readonly createdAtMs: number
+  /** Diagonal words across each page of a draft; null when issued. */
+  readonly watermark: string | null
+  readonly sections: readonly Section[]
+}
+
+export interface Section {
+  /** Unique in the document; also a link target. */
+  readonly key: string
+  readonly title: string
+  /** Sections on a new page open the outline; a section that flows follows the one before on the same page. */
+  readonly start: 'new-page' | 'flow'
+  readonly blocks: readonly Block[]
+}
+
+/** A name that links can point to. Unique in the document: `photo-P-007`, `finding-F-12`, `pin-F-12`, `facet-A`. */
+export type Anchor = string
+
+/** A run of text inside a block. */
+export interface Inline {
+  readonly text: string
+  readonly style?: 'strong' | 'emphasis' | 'mono' | 'quiet'
+  /** Anchor that a click goes to. */
+  readonly link?: Anchor
+}
+export type Text = readonly Inline[]
+
+export type Block =
+  | HeadingBlock
+  | ParagraphBlock
+  | ListBlock
+  | FactsBlock
+  | TableBlock
+  | PlanBlock
+  | PictureBlock
+  | PhotoCardsBlock
+  | GroupBlock
+  | SignatureBlock
+  | ContentsBlock
+  | RuleBlock
+  | PageBreakBlock
+
+export interface HeadingBlock {
+  readonly kind: 'heading'
+  readonly level: 1 | 2 | 3
+  readonly text: string
+  readonly anchor?: Anchor
+  /** Appears in the PDF's outline and in the contents page. */
+  readonly inOutline: boolean
+}
+
+export interface ParagraphBlock {
+  readonly kind: 'paragraph'
+  readonly text: Text
+  readonly style: 'lead' | 'body' | 'small' | 'caution'
+}
+
+export interface ListBlock {
+  readonly kind: 'list'
+  readonly items: readonly Text[]
+}
+
+/** Label and value pairs, set in one or two columns. */
+export interface FactsBlock {
+  readonly kind: 'facts'
+  readonly columns: 1 | 2
+  readonly rows: readonly { readonly label: string; readonly value: Text }[]
+}
+
+export interface TableBlock {
+  readonly kind: 'table'
+  /** Read out for people who can't see the table. */
+  readonly summary: string
+  readonly columns: readonly { readonly title: string; readonly align: 'start' | 'end'; readonly weight: number }[]
+  readonly rows: readonly { readonly cells: readonly Text[]; readonly anchor?: Anchor; readonly total?: boolean }[]
+}
+
+/** The roof plan, drawn to a named scale as vectors. */
+export interface PlanBlock {
+  readonly kind: 'plan'
+  readonly drawing: PlanDrawing
+  readonly alt: string
+  /** Fills a page of its own, or stands in the text at a height. */
+  readonly size: 'page' | { readonly heightIn: number }
+}
+
+/** One photo set large, as on the cover. */
+export interface PictureBlock {
+  readonly kind: 'picture'
+  readonly photoId: PhotoId
+  readonly alt: string
+  readonly caption: Text
+  readonly maxHeightIn: number
+}
+
+export interface PhotoCard {
+  readonly photoId: PhotoId
+  readonly anchor: Anchor
+  readonly alt: string
+  /** "P-007" and its caption. */
+  readonly title: Text
+  /** Facet, finding, time with offset and basis, position, role, hash: one short line each. */
+  readonly lines: readonly Text[]
+  /** The plan with the camera's place, drawn small beside the lines; null when the place is not known. */
+  readonly inset: PlanDrawing | null
+}
+
+/** Photo pages: cards in a grid, so many a page. */
+export interface PhotoCardsBlock {
+  readonly kind: 'photo-cards'
+  readonly perPage: PacketOptions['photosPerPage']
+  readonly cards: readonly PhotoCard[]
+}
+
+/** Blocks that stay on one page where they fit on one. */
+export interface GroupBlock {
+  readonly kind: 'group'
+  readonly blocks: readonly Exclude<Block, GroupBlock | PageBreakBlock | ContentsBlock | PhotoCardsBlock>[]
+}
+
+export interface SignatureBlock {
+  readonly kind: 'signature'
+  readonly lines: readonly { readonly label: string; readonly value: string }[]
+}
+
+/** The contents, filled with page numbers when pages are known. */
+export interface ContentsBlock {
+  readonly kind: 'contents'
+}
+
+export interface RuleBlock {
+  readonly kind: 'rule'
+}
+
+export interface PageBreakBlock {
+  readonly kind: 'page-break'
+}

@@ -1,0 +1,8 @@
+import { z } from 'zod'
+
+/** How a packet is set out. */
+export const packetOptionsSchema = z.object({
+  paper: z.enum(['letter', 'a4']).default('letter'),
+  photosPerPage: z.union([z.literal(2), z.literal(4), z.literal(6)]).default(4),
+})
+export type PacketOptions = z.output<typeof packetOptionsSchema>

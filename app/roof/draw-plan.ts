@@ -1,0 +1,115 @@
+import polylabel from 'polylabel'
+import type { PlanFrame, PlanPoint } from '../job/places.ts'
+import { findingLabel, type Finding, type Pin } from '../evidence/finding.ts'
+import { photoLabel, type Photo } from '../evidence/photo.ts'
+import { roofEdges } from './edges.ts'
+import type { Facet } from './facet.ts'
+import type { CameraShape, FacetShape, PinShape, PlanBounds, PlanDrawing } from './plan-drawing.ts'
+import { geoToPlan, sheetDirection } from './plan-frame.ts'
+import { pitchLabel } from './slope.ts'
+
+/** Room round the drawing, feet. */
+const MARGIN_FT = 4
+/** What an empty sheet covers, feet. */
+const EMPTY_SHEET: PlanBounds = { minXFt: -30, minYFt: -30, maxXFt: 30, maxYFt: 30 }
+
+/** Everything that is drawn on the plan, from the records of a job. Photos without a position are left off. */
+export function drawPlan(input: {
+  readonly facets: readonly Facet[]
+  readonly findings: readonly Finding[]
+  readonly photos: readonly Photo[]
+  readonly frame: PlanFrame
+  readonly frontAzimuthDeg: number | null
+}): PlanDrawing {
+  const { facets, frame } = input
+  const pins = input.findings.flatMap((finding) => (finding.pin === null ? [] : [pinShape(finding, finding.pin)]))
+  const cameras = input.photos.flatMap((photo) => cameraShape(photo, frame))
+  return {
+    bounds: boundsOf([...facets.flatMap((facet) => facet.outline), ...pins.flatMap((pin) => pin.points)]),
+    upAzimuthDeg: frame.upAzimuthDeg,
+    frontAzimuthDeg: input.frontAzimuthDeg,
+    facets: facets.map((facet) => facetShape(facet, frame)),
+    edges: roofEdges(facets, frame.upAzimuthDeg).map(({ kind, from, to }) => ({ kind, from, to })),
+    pins,
+    cameras,
+  }
+}
+
+/** The point inside an outline that is farthest from its sides, for a label. */
+export function labelPoint(outline: readonly PlanPoint[]): PlanPoint {
+  const [x = 0, y = 0] = polylabel([outline.map((p) => [p.xFt, p.yFt])], 0.1)
+  return { xFt: x, yFt: y }
+}
+
+function facetShape(facet: Facet, frame: PlanFrame): FacetShape {
+  return {
+    id: facet.id,
+    letter: facet.letter,
+    outline: facet.outline,
+    labelAt: labelPoint(facet.outline),
+    pitchLabel: pitchLabel(facet.pitchRise),
+    downhill: sheetDirection(facet.downslopeAzimuthDeg, frame.upAzimuthDeg),
+  }
+}
+
+function pinShape(finding: Finding, pin: Pin): PinShape {
+  const points = pin.kind === 'point' ? [pin.at] : pin.points
+  return {
+    findingId: finding.id,
+    label: findingLabel(finding.number).slice(2),
+    kind: pin.kind,
+    points,
+    markerAt: markerPoint(pin),
+    filled: finding.kind === 'damage',
+  }
+}
+
+function markerPoint(pin: Pin): PlanPoint {
+  switch (pin.kind) {
+    case 'point':
+      return pin.at
+    case 'line':
+      return middleOfLine(pin.points)
+    case 'area':
+      return labelPoint(pin.points)
+  }
+}
+
+function middleOfLine(points: readonly PlanPoint[]): PlanPoint {
+  const steps = points.slice(1).map((to, i) => ({ from: points[i] ?? to, to }))
+  const length = (s: { from: PlanPoint; to: PlanPoint }) => Math.hypot(s.to.xFt - s.from.xFt, s.to.yFt - s.from.yFt)
+  let left = steps.reduce((sum, step) => sum + length(step), 0) / 2
+  for (const step of steps) {
+    const here = length(step)
+    if (here >= left && here > 0) {
+      const t = left / here
+      return {
+        xFt: step.from.xFt + t * (step.to.xFt - step.from.xFt),
+        yFt: step.from.yFt + t * (step.to.yFt - step.from.yFt),
+      }
+    }
+    left -= here
+  }
+  return points[0] ?? { xFt: 0, yFt: 0 }
+}
+
+function cameraShape(photo: Photo, frame: PlanFrame): readonly CameraShape[] {
+  const at = photo.file.position === null ? null : geoToPlan(photo.file.position, frame)
+  if (at === null) return []
+  const { direction } = photo.file
+  // Magnetic directions are drawn as they stand: the declination is not known here and is small beside a phone compass's error.
+  const looking = direction === null ? null : sheetDirection(direction.azimuthDeg, frame.upAzimuthDeg)
+  return [{ photoId: photo.id, label: photoLabel(photo.number), at, looking }]
+}
+
+function boundsOf(points: readonly PlanPoint[]): PlanBounds {
+  if (points.length === 0) return EMPTY_SHEET
+  const xs = points.map((p) => p.xFt)
+  const ys = points.map((p) => p.yFt)
+  return {
+    minXFt: Math.min(...xs) - MARGIN_FT,
+    minYFt: Math.min(...ys) - MARGIN_FT,
+    maxXFt: Math.max(...xs) + MARGIN_FT,
+    maxYFt: Math.max(...ys) + MARGIN_FT,
+  }
+}

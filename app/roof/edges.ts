@@ -1,0 +1,179 @@
+import type { PlanPoint } from '../job/places.ts'
+import type { FacetId } from '../job/ids.ts'
+import type { Facet } from './facet.ts'
+import { sheetDirection } from './plan-frame.ts'
+import type { EdgeKind } from './plan-drawing.ts'
+import { lengthFt, sidesOf, signedAreaSqFt } from './polygon.ts'
+
+/** Outlines drawn to the same corner agree within this: half an inch. */
+const ON_LINE_FT = 1 / 24
+
+/** Shared stretches shorter than this are two corners that touch, not an edge. */
+const LEAST_EDGE_FT = 1 / 12
+
+/** A slope runs along an edge, rather than to or from it, when it is within about 6 degrees of it. */
+const ALONG = 0.1
+
+/** Where water leaves at more than about 20 degrees to an outer edge, the edge is an eave; flatter than that, a rake. */
+const EAVE = 0.35
+
+/** A line on the roof where facets meet or end, with its lengths. */
+export interface RoofEdge {
+  readonly kind: EdgeKind
+  readonly from: PlanPoint
+  readonly to: PlanPoint
+  readonly planLengthFt: number
+  readonly trueLengthFt: number
+  /** One facet at the outside of the roof, two inside. */
+  readonly facetIds: readonly FacetId[]
+}
+
+interface FacetSide {
+  readonly facet: Facet
+  readonly from: PlanPoint
+  readonly to: PlanPoint
+  readonly lengthFt: number
+  /** Unit vector along the side. */
+  readonly along: { readonly x: number; readonly y: number }
+  /** How water runs at the side, -1 to 1: negative towards and over it, positive away from it into the facet. */
+  readonly awayFromSide: number
+  /** Feet of rise along the side per foot of plan length. */
+  readonly risePerFt: number
+}
+
+/**
+ * Finds every ridge, hip, valley, eave, rake and break of a roof from its facets' outlines, pitches and downslope
+ * directions. Sides of two facets that lie on one line are matched where they overlap; what is left over is the outside.
+ *
+ * True length of a straight edge is sqrt(plan^2 + rise^2), the rise taken from the facets' own slopes.
+ */
+export function roofEdges(facets: readonly Facet[], upAzimuthDeg: number): readonly RoofEdge[] {
+  const sides = facets.flatMap((facet) => facetSides(facet, upAzimuthDeg))
+  const edges: RoofEdge[] = []
+  sides.forEach((side, index) => {
+    const taken: [number, number][] = []
+    sides.forEach((other, otherIndex) => {
+      if (other.facet.id === side.facet.id) return
+      const shared = sharedStretch(side, other)
+      if (shared === null) return
+      taken.push(shared)
+      if (otherIndex > index) edges.push(makeEdge(innerKind(side, other), [side, other], shared))
+    })
+    for (const free of freeStretches(side.lengthFt, taken)) edges.push(makeEdge(outerKind(side), [side], free))
+  })
+  return edges
+}
+
+/** Sum of true lengths by kind, feet; kinds that the roof doesn't have are 0. */
+export function edgeTotals(edges: readonly RoofEdge[]): Readonly<Record<EdgeKind, number>> {
+  const totals: Record<EdgeKind, number> = {
+    ridge: 0,
+    hip: 0,
+    valley: 0,
+    eave: 0,
+    rake: 0,
+    'pitch-break': 0,
+    step: 0,
+    'top-edge': 0,
+  }
+  for (const edge of edges) totals[edge.kind] += edge.trueLengthFt
+  return totals
+}
+
+function facetSides(facet: Facet, upAzimuthDeg: number): readonly FacetSide[] {
+  const downhill = sheetDirection(facet.downslopeAzimuthDeg, upAzimuthDeg)
+  const handed = signedAreaSqFt(facet.outline) >= 0 ? 1 : -1
+  return sidesOf(facet.outline).flatMap(({ from, to }) => {
+    const length = lengthFt(from, to)
+    if (length < LEAST_EDGE_FT) return []
+    const along = { x: (to.xFt - from.xFt) / length, y: (to.yFt - from.yFt) / length }
+    const inward = { x: -along.y * handed, y: along.x * handed }
+    return [
+      {
+        facet,
+        from,
+        to,
+        lengthFt: length,
+        along,
+        awayFromSide: downhill.x * inward.x + downhill.y * inward.y,
+        risePerFt: (facet.pitchRise / 12) * Math.abs(downhill.x * along.x + downhill.y * along.y),
+      },
+    ]
+  })
+}
+
+/** The stretch of `side`, feet from its start, that `other` lies along; null when they are not on one line. */
+function sharedStretch(side: FacetSide, other: FacetSide): [number, number] | null {
+  const place = (p: PlanPoint) => {
+    const x = p.xFt - side.from.xFt
+    const y = p.yFt - side.from.yFt
+    return { alongFt: x * side.along.x + y * side.along.y, offFt: Math.abs(x * side.along.y - y * side.along.x) }
+  }
+  const a = place(other.from)
+  const b = place(other.to)
+  if (a.offFt > ON_LINE_FT || b.offFt > ON_LINE_FT) return null
+  const start = Math.max(0, Math.min(a.alongFt, b.alongFt))
+  const end = Math.min(side.lengthFt, Math.max(a.alongFt, b.alongFt))
+  return end - start < LEAST_EDGE_FT ? null : [start, end]
+}
+
+function freeStretches(lengthFt: number, taken: readonly (readonly [number, number])[]): readonly [number, number][] {
+  const free: [number, number][] = []
+  let at = 0
+  for (const [start, end] of [...taken].sort((p, q) => p[0] - q[0])) {
+    if (start - at >= LEAST_EDGE_FT) free.push([at, start])
+    at = Math.max(at, end)
+  }
+  if (lengthFt - at >= LEAST_EDGE_FT) free.push([at, lengthFt])
+  return free
+}
+
+function innerKind(a: FacetSide, b: FacetSide): EdgeKind {
+  const flows = [flowOf(a), flowOf(b)].sort().join('+')
+  switch (flows) {
+    case 'away+away':
+      return isLevel(a) && isLevel(b) ? 'ridge' : 'hip'
+    case 'toward+toward':
+      return 'valley'
+    case 'away+toward':
+      return 'pitch-break'
+    default:
+      return 'step'
+  }
+}
+
+function outerKind(side: FacetSide): EdgeKind {
+  if (side.awayFromSide <= -EAVE || side.facet.pitchRise === 0) return 'eave'
+  return side.awayFromSide > ALONG ? 'top-edge' : 'rake'
+}
+
+function flowOf(side: FacetSide): 'away' | 'toward' | 'along' {
+  if (side.awayFromSide > ALONG) return 'away'
+  return side.awayFromSide < -ALONG ? 'toward' : 'along'
+}
+
+function isLevel(side: FacetSide): boolean {
+  return Math.abs(side.awayFromSide) > 1 - ALONG ** 2
+}
+
+function makeEdge(
+  kind: EdgeKind,
+  sides: readonly [FacetSide, ...FacetSide[]],
+  stretch: readonly [number, number],
+): RoofEdge {
+  const [side] = sides
+  const at = (ft: number): PlanPoint => ({
+    xFt: side.from.xFt + side.along.x * ft,
+    yFt: side.from.yFt + side.along.y * ft,
+  })
+  const planLengthFt = stretch[1] - stretch[0]
+  const risePerFt = sides.reduce((sum, s) => sum + s.risePerFt, 0) / sides.length
+  return {
+    kind,
+    from: at(stretch[0]),
+    to: at(stretch[1]),
+    planLengthFt,
+    trueLengthFt: planLengthFt * Math.hypot(1, risePerFt),
+    facetIds: sides.map((s) => s.facet.id),
+  }
+}

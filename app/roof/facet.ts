@@ -1,0 +1,35 @@
+import { z } from 'zod'
+import { facetIdSchema } from '../job/ids.ts'
+import { azimuthDegSchema, planPointSchema } from '../job/places.ts'
+
+/** Pitch as the trade writes it: inches of rise in 12 inches of run. 0 is flat; above 36 is a wall, not a roof. */
+export const pitchRiseSchema = z
+  .number()
+  .min(0, 'A pitch cannot be negative.')
+  .max(36, 'A pitch above 36:12 is not a roof slope.')
+
+/** How much of a facet was looked at, and why not all of it. */
+export const inspectedShareSchema = z.object({
+  percent: z.number().min(0).max(100).nullable().default(null),
+  note: z.string().max(1000).default(''),
+})
+export type InspectedShare = z.output<typeof inspectedShareSchema>
+
+/** One plane of the roof: its plan outline, pitch and the direction its water runs. */
+export const facetSchema = z.object({
+  id: facetIdSchema,
+  /** Short label on plans and captions: A, B, ... */
+  letter: z
+    .string()
+    .min(1)
+    .max(4)
+    .regex(/^[\p{L}\p{N}]+$/u, 'A facet label has only letters and digits.'),
+  /** Plain name, such as "front, left of the door"; may be empty. */
+  name: z.string().max(120).default(''),
+  outline: z.array(planPointSchema).min(3, 'A facet needs at least three corners.').max(400),
+  pitchRise: pitchRiseSchema,
+  /** The direction that the slope faces, downhill. */
+  downslopeAzimuthDeg: azimuthDegSchema,
+  inspected: inspectedShareSchema.prefault({}),
+})
+export type Facet = z.output<typeof facetSchema>
