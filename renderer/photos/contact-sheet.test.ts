@@ -17,13 +17,26 @@ function photo(number: number, more: { atMin?: number | null; tags?: object; pro
     number,
     cameraId: null,
     file: {
-      sha256: 'a'.repeat(64), bytes: 1000, fileName: `DSC_${number}.JPG`, mediaType: 'image/jpeg', widthPx: 40, heightPx: 30,
-      orientation: 1, camera: { make: '', model: '', serial: '' }, position: null, direction: null,
+      sha256: 'a'.repeat(64),
+      bytes: 1000,
+      fileName: `DSC_${number}.JPG`,
+      mediaType: 'image/jpeg',
+      widthPx: 40,
+      heightPx: 30,
+      orientation: 1,
+      camera: { make: '', model: '', serial: '' },
+      position: null,
+      direction: null,
       written: { tag: null, raw: null, local: null, offsetMinutes: null, gpsUtcMs: null },
       problems: more.problems ?? [],
     },
     tags: more.tags ?? {},
-    time: { basis: 'unknown', offsetMinutes: 0, correctionMs: 0, instantMs: atMin === null ? null : START_MS + atMin * 60_000 },
+    time: {
+      basis: 'unknown',
+      offsetMinutes: 0,
+      correctionMs: 0,
+      instantMs: atMin === null ? null : START_MS + atMin * 60_000,
+    },
     takenInAtMs: START_MS,
     preview: 'ready',
   })
@@ -31,7 +44,15 @@ function photo(number: number, more: { atMin?: number | null; tags?: object; pro
 
 const ids = (photos: readonly Photo[]) => photos.map((p) => p.id)
 const facetA = facetSchema.parse({
-  id: 'fa', letter: 'A', outline: [{ xFt: 0, yFt: 0 }, { xFt: 9, yFt: 0 }, { xFt: 9, yFt: 9 }], pitchRise: 4, downslopeAzimuthDeg: 0,
+  id: 'fa',
+  letter: 'A',
+  outline: [
+    { xFt: 0, yFt: 0 },
+    { xFt: 9, yFt: 0 },
+    { xFt: 9, yFt: 9 },
+  ],
+  pitchRise: 4,
+  downslopeAzimuthDeg: 0,
 })
 
 describe('the order of photos', () => {
@@ -67,7 +88,9 @@ describe('grouping by facet', () => {
   it('puts photos without a facet, or with one that is gone, first', () => {
     const photos = [photo(1, { tags: { facetId: 'fa' } }), photo(2), photo(3, { tags: { facetId: 'gone' } })]
     const groups = groupedPhotos(photos, 'facet', [facetA])
-    expect(groups.map((g) => [g.about.kind === 'facet' ? (g.about.facet?.letter ?? null) : '?', ids(g.photos)])).toEqual([
+    expect(
+      groups.map((g) => [g.about.kind === 'facet' ? (g.about.facet?.letter ?? null) : '?', ids(g.photos)]),
+    ).toEqual([
       [null, ['p2', 'p3']],
       ['A', ['p1']],
     ])
@@ -106,7 +129,13 @@ describe('moving on the sheet', () => {
   const step = (from: number, way: Parameters<typeof steppedPhoto>[2]) => steppedPhoto(rows, photo(from).id, way)
 
   it('lays headings and lines out', () => {
-    expect(rows.map((row) => (row.kind === 'heading' ? 'heading' : row.photos.length))).toEqual(['heading', 3, 2, 'heading', 2])
+    expect(rows.map((row) => (row.kind === 'heading' ? 'heading' : row.photos.length))).toEqual([
+      'heading',
+      3,
+      2,
+      'heading',
+      2,
+    ])
   })
 
   it('goes sideways across lines and groups, and stays at the ends', () => {

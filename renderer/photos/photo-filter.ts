@@ -23,7 +23,10 @@ export function isUntagged(photo: Photo): boolean {
 
 /** The photos that a filter lets through, in the order given. */
 export function filteredPhotos(photos: readonly Photo[], filter: PhotoFilter): readonly Photo[] {
-  const words = filter.words.toLowerCase().split(/\s+/).filter((word) => word !== '')
+  const words = filter.words
+    .toLowerCase()
+    .split(/\s+/)
+    .filter((word) => word !== '')
   return photos.filter(
     (photo) =>
       matches(filter.facet, photo.tags.facetId) &&

@@ -33,8 +33,18 @@ describe('moving a corner', () => {
 
 describe('corners of an outline', () => {
   it('are inserted after the corner that the side starts at, the last side included', () => {
-    expect(withCornerInserted([at(0, 0), at(4, 0), at(4, 4)], 0, at(2, 0))).toEqual([at(0, 0), at(2, 0), at(4, 0), at(4, 4)])
-    expect(withCornerInserted([at(0, 0), at(4, 0), at(4, 4)], 2, at(2, 2))).toEqual([at(0, 0), at(4, 0), at(4, 4), at(2, 2)])
+    expect(withCornerInserted([at(0, 0), at(4, 0), at(4, 4)], 0, at(2, 0))).toEqual([
+      at(0, 0),
+      at(2, 0),
+      at(4, 0),
+      at(4, 4),
+    ])
+    expect(withCornerInserted([at(0, 0), at(4, 0), at(4, 4)], 2, at(2, 2))).toEqual([
+      at(0, 0),
+      at(4, 0),
+      at(4, 4),
+      at(2, 2),
+    ])
   })
 
   it('are removed one at a time', () => {
@@ -42,6 +52,10 @@ describe('corners of an outline', () => {
   })
 
   it('keep their shape when the facet moves', () => {
-    expect(movedOutline([at(0, 0), at(4, 0), at(4, 4)], at(0.1, 0.2))).toEqual([at(0.1, 0.2), at(4.1, 0.2), at(4.1, 4.2)])
+    expect(movedOutline([at(0, 0), at(4, 0), at(4, 4)], at(0.1, 0.2))).toEqual([
+      at(0.1, 0.2),
+      at(4.1, 0.2),
+      at(4.1, 4.2),
+    ])
   })
 })

@@ -31,7 +31,16 @@ export function cornerAngle(before: PlanPoint, at: PlanPoint, after: PlanPoint):
   return between > 180 ? 360 - between : between
 }
 
-const WORDS: Readonly<Record<string, SheetDegrees>> = { up: 0, u: 0, right: 90, r: 90, down: 180, d: 180, left: 270, l: 270 }
+const WORDS: Readonly<Record<string, SheetDegrees>> = {
+  up: 0,
+  u: 0,
+  right: 90,
+  r: 90,
+  down: 180,
+  d: 180,
+  left: 270,
+  l: 270,
+}
 
 /**
  * Reads a direction as typed: `90` (clockwise from the sheet's up), `up`, `right`, `down`, `left`, or a turn from the
@@ -41,7 +50,11 @@ const WORDS: Readonly<Record<string, SheetDegrees>> = { up: 0, u: 0, right: 90, 
  * @returns the direction; null when the text is not one
  */
 export function parseTypedDirection(typed: string, previousDeg: SheetDegrees | null): SheetDegrees | null {
-  const text = typed.trim().toLowerCase().replace(/\s*(°|deg(rees?)?)$/, '').replace('−', '-')
+  const text = typed
+    .trim()
+    .toLowerCase()
+    .replace(/\s*(°|deg(rees?)?)$/, '')
+    .replace('−', '-')
   const word = WORDS[text]
   if (word !== undefined) return word
   if (!/^[+-]?\d{1,3}(\.\d+)?$/.test(text)) return null

@@ -8,13 +8,13 @@ describe('a typed length', () => {
     ['24 ft', 24],
     ["24'", 24],
     ['24′', 24],
-    ["24' 6\"", 24.5],
+    ['24\' 6"', 24.5],
     ['24′6″', 24.5],
     ['24-6', 24.5],
     ['24 6', 24.5],
     ['24 ft 6 in', 24.5],
-    ["24' 6 1/2\"", 24 + 6.5 / 12],
-    ["24' 1/2\"", 24 + 0.5 / 12],
+    ['24\' 6 1/2"', 24 + 6.5 / 12],
+    ['24\' 1/2"', 24 + 0.5 / 12],
     ['6 in', 0.5],
     ['30"', 2.5],
     ['1/2 in', 0.5 / 12],
@@ -32,9 +32,12 @@ describe('a typed length', () => {
     expect(parseTypedLength(text)).toBeCloseTo(feet, 9)
   })
 
-  it.each(['', 'abc', '0', '-4', "24' 13\"", '1,200', '24 6 7', '7.4 x', '99999', '1/0 in'])('%j is refused', (text) => {
-    expect(parseTypedLength(text)).toBeNull()
-  })
+  it.each(['', 'abc', '0', '-4', '24\' 13"', '1,200', '24 6 7', '7.4 x', '99999', '1/0 in'])(
+    '%j is refused',
+    (text) => {
+      expect(parseTypedLength(text)).toBeNull()
+    },
+  )
 })
 
 describe('a length to read', () => {

@@ -1,0 +1,17 @@
+import type { Call } from '../../app/contract/contract.ts'
+import type { DeskEvent } from '../../app/contract/events.ts'
+import type { Reply } from '../../app/contract/procedure.ts'
+import type { JobId } from '../../app/job/ids.ts'
+
+/** The desk as a screen sees it, whichever host stands between. */
+export interface DeskClient {
+  readonly call: Call
+  /** Hears every event of the desk until the returned function is called. */
+  listen(on: (event: DeskEvent) => void): () => void
+  /** Takes dropped or chosen files into a job; `onProgress` counts bytes on their way where they have to be sent. */
+  dropFiles(
+    jobId: JobId,
+    files: readonly File[],
+    onProgress: (sentBytes: number, totalBytes: number) => void,
+  ): Promise<Reply<{ taskId: string }>>
+}

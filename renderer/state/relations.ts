@@ -1,0 +1,133 @@
+import type { JobSnapshot } from '../../app/contract/jobs.ts'
+import type { LogEntry, RecordKind } from '../../app/evidence/log-entry.ts'
+import type { FacetId, FindingId, PhotoId, ReadingId } from '../../app/job/ids.ts'
+
+/** What a person has selected, the same in every view. */
+export type Selection =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'photos'; readonly ids: readonly PhotoId[]; readonly lead: PhotoId }
+  | { readonly kind: 'facet'; readonly id: FacetId }
+  | { readonly kind: 'finding'; readonly id: FindingId }
+  | { readonly kind: 'reading'; readonly id: ReadingId }
+  | { readonly kind: 'entry'; readonly seq: number }
+
+type Records = Pick<JobSnapshot, 'photos' | 'findings' | 'readings' | 'facets'>
+
+/**
+ * Photos that belong to the selection: the selected ones; those tagged on the selected facet and those of its findings;
+ * those of the selected finding with its readings, or of the selected reading; those a log entry is about.
+ */
+export function relatedPhotoIds(
+  selection: Selection,
+  job: Records,
+  entry: LogEntry | null = null,
+): ReadonlySet<PhotoId> {
+  switch (selection.kind) {
+    case 'none':
+      return new Set()
+    case 'photos':
+      return new Set(selection.ids)
+    case 'facet':
+      return new Set([
+        ...job.photos.filter((photo) => photo.tags.facetId === selection.id).map((photo) => photo.id),
+        ...photosOfFindings(job, (finding) => finding.facetId === selection.id),
+      ])
+    case 'finding':
+      return new Set([
+        ...photosOfFindings(job, (finding) => finding.id === selection.id),
+        ...job.readings.filter((reading) => reading.findingId === selection.id).flatMap((reading) => reading.photoIds),
+      ])
+    case 'reading':
+      return new Set(
+        job.readings.filter((reading) => reading.id === selection.id).flatMap((reading) => reading.photoIds),
+      )
+    case 'entry': {
+      const named = recordsOfEntry(entry, 'photo')
+      return new Set(job.photos.filter((photo) => named.has(photo.id)).map((photo) => photo.id))
+    }
+  }
+}
+
+/** Findings that belong to the selection: shown by the selected photos, on the selected facet, the selected one, or named by a log entry. */
+export function relatedFindingIds(
+  selection: Selection,
+  job: Records,
+  entry: LogEntry | null = null,
+): ReadonlySet<FindingId> {
+  const chosen = (fits: (finding: Records['findings'][number]) => boolean) =>
+    new Set(job.findings.filter(fits).map((finding) => finding.id))
+  switch (selection.kind) {
+    case 'none':
+      return new Set()
+    case 'photos': {
+      const ids = new Set(selection.ids)
+      return chosen((finding) => finding.photos.some((shown) => ids.has(shown.photoId)))
+    }
+    case 'facet':
+      return chosen((finding) => finding.facetId === selection.id)
+    case 'finding':
+      return chosen((finding) => finding.id === selection.id)
+    case 'reading': {
+      const findingId = job.readings.find((reading) => reading.id === selection.id)?.findingId ?? null
+      return chosen((finding) => finding.id === findingId)
+    }
+    case 'entry': {
+      const named = recordsOfEntry(entry, 'finding')
+      return chosen((finding) => named.has(finding.id))
+    }
+  }
+}
+
+/** Facets that belong to the selection: the selected one, or where the selected photos, finding or reading are, or named by a log entry. */
+export function relatedFacetIds(
+  selection: Selection,
+  job: Records,
+  entry: LogEntry | null = null,
+): ReadonlySet<FacetId> {
+  switch (selection.kind) {
+    case 'none':
+      return new Set()
+    case 'photos': {
+      const ids = new Set(selection.ids)
+      return known(job.photos.filter((photo) => ids.has(photo.id)).map((photo) => photo.tags.facetId))
+    }
+    case 'facet':
+      return new Set([selection.id])
+    case 'finding':
+      return known(job.findings.filter((finding) => finding.id === selection.id).map((finding) => finding.facetId))
+    case 'reading':
+      return known(job.readings.filter((reading) => reading.id === selection.id).map((reading) => reading.facetId))
+    case 'entry': {
+      const named = recordsOfEntry(entry, 'facet')
+      return new Set(job.facets.filter((facet) => named.has(facet.id)).map((facet) => facet.id))
+    }
+  }
+}
+
+function photosOfFindings(job: Records, fits: (finding: Records['findings'][number]) => boolean): readonly PhotoId[] {
+  return job.findings.filter(fits).flatMap((finding) => finding.photos.map((shown) => shown.photoId))
+}
+
+function known(ids: readonly (FacetId | null)[]): ReadonlySet<FacetId> {
+  return new Set(ids.filter((id) => id !== null))
+}
+
+/** Identities of one kind of record that a log entry names. */
+export function recordsOfEntry(entry: LogEntry | null, kind: RecordKind): ReadonlySet<string> {
+  if (entry === null) return new Set()
+  const { event } = entry
+  switch (event.type) {
+    case 'photo-taken-in':
+    case 'double-seen':
+      return kind === 'photo' ? new Set([event.photoId]) : new Set()
+    case 'edited':
+    case 'undone':
+    case 'redone':
+      return new Set(event.changes.filter((change) => change.record === kind).map((change) => change.id))
+    case 'job-opened':
+    case 'attachment-taken-in':
+    case 'problem-overruled':
+    case 'packet-issued':
+      return new Set()
+  }
+}
