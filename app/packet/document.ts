@@ -24,6 +24,7 @@ export interface PacketDocument {
 export interface Section {
   /** Unique in the document; also a link target. */
   readonly key: string
+  /** Names the section in the outline and the contents. It is not printed: a section that shows a title starts with a heading. */
   readonly title: string
   /** Sections on a new page open the outline; a section that flows follows the one before on the same page. */
   readonly start: 'new-page' | 'flow'
@@ -32,6 +33,16 @@ export interface Section {
 
 /** A name that links can point to. Unique in the document: `photo-P-007`, `finding-F-12`, `pin-F-12`, `facet-A`. */
 export type Anchor = string
+
+/** Anchor of the pin with a label on the roof plan; the plan sets it. Label "12": `pin-F-12`. */
+export function pinAnchor(pinLabel: string): Anchor {
+  return `pin-F-${pinLabel}`
+}
+
+/** Anchor of the finding that a pin marks; the pin links to it where the document has it. Label "12": `finding-F-12`. */
+export function findingAnchor(pinLabel: string): Anchor {
+  return `finding-F-${pinLabel}`
+}
 
 /** A run of text inside a block. */
 export interface Inline {

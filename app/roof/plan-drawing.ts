@@ -35,6 +35,8 @@ export interface FacetShape {
   readonly pitchLabel: string
   /** Unit vector on the sheet in the downhill direction. */
   readonly downhill: { readonly x: number; readonly y: number }
+  /** Shaded, as the facet that a photo shows. */
+  readonly picked?: boolean
 }
 
 /**
