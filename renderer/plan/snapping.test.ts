@@ -8,10 +8,10 @@ const at = (xFt: number, yFt: number): PlanPoint => ({ xFt, yFt })
 function snap(
   pointer: PlanPoint,
   from: PlanPoint | null,
-  more: { corners?: PlanPoint[]; sides?: PlanLine[]; stepFt?: number | null } = {},
+  more: { corners?: PlanPoint[]; levels?: PlanPoint[]; sides?: PlanLine[]; stepFt?: number | null } = {},
 ): Snap {
   return snapPoint(pointer, from, {
-    targets: { corners: more.corners ?? [], sides: more.sides ?? [] },
+    targets: { corners: more.corners ?? [], levels: more.levels ?? [], sides: more.sides ?? [] },
     settings: { reachFt: 0.5, stepFt: more.stepFt === undefined ? 0.5 : more.stepFt },
   })
 }
@@ -49,7 +49,7 @@ describe('snapping a drawn point', () => {
   })
 
   it('stops a held side level with a corner, so that a rectangle closes square', () => {
-    expect(snap(at(0.2, 20.2), at(24.25, 20), { corners: [at(0, 0)] })).toEqual({ at: at(0, 20), to: 'aligned' })
+    expect(snap(at(0.2, 20.2), at(24.25, 20), { levels: [at(0, 0)] })).toEqual({ at: at(0, 20), to: 'aligned' })
   })
 
   it('takes the nearest place of a side when no held direction is meant', () => {

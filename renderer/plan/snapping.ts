@@ -11,6 +11,8 @@ const DIRECTION_REACH_DEG = 4
 export interface SnapTargets {
   readonly corners: readonly PlanPoint[]
   readonly sides: readonly PlanLine[]
+  /** Points that a held side may end level with. */
+  readonly levels: readonly PlanPoint[]
 }
 
 export interface SnapSettings {
@@ -83,7 +85,7 @@ function alongDirection(
 
   const met = nearestTo(targets.sides.flatMap((side) => whereRayMeets(from, ray, side)))
   if (met !== undefined) return { at: tidyPoint(pointTowards(from, direction, met)), to: 'side' }
-  const level = nearestTo(targets.corners.map((c) => (c.xFt - from.xFt) * ray.x + (c.yFt - from.yFt) * ray.y))
+  const level = nearestTo(targets.levels.map((c) => (c.xFt - from.xFt) * ray.x + (c.yFt - from.yFt) * ray.y))
   if (level !== undefined) return { at: tidyPoint(pointTowards(from, direction, level)), to: 'aligned' }
   const { stepFt } = settings
   const length = stepFt === null ? reached : Math.max(stepFt, Math.round(reached / stepFt) * stepFt)

@@ -1,0 +1,53 @@
+import { memo } from 'react'
+import type { PinShape, PlanDrawing } from '../../app/roof/plan-drawing.ts'
+import { classNames } from '../ui/class-names.ts'
+import type { ShapeState } from './facet-shapes.tsx'
+import { hitAttribute } from './plan-hit.ts'
+import styles from './plan-shapes.module.css'
+
+interface PinMarksProps {
+  readonly pins: PlanDrawing['pins']
+  readonly stateOf: (findingId: string) => ShapeState
+}
+
+/** The findings' pins: filled for damage, open for everything else, in plan feet. */
+export const PinMarks = memo(function PinMarks({ pins, stateOf }: PinMarksProps) {
+  return (
+    <g>
+      {pins.map((pin) => (
+        <PinMark key={pin.findingId} pin={pin} state={stateOf(pin.findingId)} />
+      ))}
+    </g>
+  )
+})
+
+const PinMark = memo(function PinMark({ pin, state }: { pin: PinShape; state: ShapeState }) {
+  const { markerAt } = pin
+  return (
+    <g
+      className={classNames(styles['pin'], styles[state], pin.filled && styles['filled'])}
+      {...hitAttribute({ kind: 'finding', id: pin.findingId })}
+    >
+      <PinLine pin={pin} />
+      <g style={{ transform: `translate(${markerAt.xFt}px, ${markerAt.yFt}px) scale(var(--per-pixel), calc(-1 * var(--per-pixel)))` }}>
+        <circle className={styles['pinHalo']} r="14.5" />
+        <circle className={styles['pinDisc']} r="10.5" />
+        <text className={styles['pinNumber']} textAnchor="middle" dominantBaseline="central">
+          {pin.label}
+        </text>
+      </g>
+    </g>
+  )
+})
+
+function PinLine({ pin }: { pin: PinShape }) {
+  if (pin.kind === 'point') return null
+  const points = pin.points.map((point) => `${point.xFt} ${point.yFt}`).join('L')
+  return (
+    <path
+      d={pin.kind === 'area' ? `M${points}Z` : `M${points}`}
+      className={pin.kind === 'area' ? styles['pinArea'] : styles['pinLine']}
+      vectorEffect="non-scaling-stroke"
+    />
+  )
+}

@@ -1,0 +1,120 @@
+import { sheetDirection } from '../../app/roof/plan-frame.ts'
+import type { EdgeKind, PlanBounds, PlanDrawing } from '../../app/roof/plan-drawing.ts'
+import { edgeClass, edgeWords } from './edge-lines.tsx'
+import styles from './plan-canvas.module.css'
+import { roundLengthFt, toScreen, type PlanView } from './plan-view.ts'
+
+/** The arrow that shows where true north is on the sheet. */
+export function NorthArrow({ upAzimuthDeg }: { upAzimuthDeg: number }) {
+  return (
+    <svg className={styles['north']} viewBox="-24 -28 48 56" role="img" aria-label="North arrow">
+      <g transform={`rotate(${-upAzimuthDeg})`}>
+        <path className={styles['northDark']} d="M0 -14L6 12L0 7Z" />
+        <path className={styles['northLight']} d="M0 -14L-6 12L0 7Z" />
+        <text className={styles['northLetter']} y="-21" textAnchor="middle" dominantBaseline="central" transform={`rotate(${upAzimuthDeg} 0 -21)`}>
+          N
+        </text>
+      </g>
+    </svg>
+  )
+}
+
+const MOST_BAR_PX = 150
+
+/** A bar of a round length at the plan's present scale. */
+export function ScaleBar({ view }: { view: PlanView }) {
+  const lengthFt = roundLengthFt(view, MOST_BAR_PX)
+  const px = lengthFt * view.scale
+  const words = lengthFt >= 1 ? `${lengthFt} ft` : `${Math.round(lengthFt * 12 * 10) / 10} in`
+  return (
+    <div className={styles['scaleBar']} role="img" aria-label={`Scale bar: ${words}`}>
+      <svg width={px + 2} height="10" aria-hidden="true">
+        <path className={styles['scaleLine']} d={`M1 0V9H${px + 1}V0M${px / 2 + 1} 4V9`} />
+      </svg>
+      <span>{words}</span>
+    </div>
+  )
+}
+
+/** What the lines and pins of the plan mean: only those that are there. */
+export function Legend({ drawing, showsCameras }: { drawing: PlanDrawing; showsCameras: boolean }) {
+  const present = new Set(drawing.edges.map((edge) => edge.kind))
+  const kinds = (Object.keys(edgeWords) as EdgeKind[]).filter((kind) => present.has(kind))
+  const hasDamage = drawing.pins.some((pin) => pin.filled)
+  const hasOther = drawing.pins.some((pin) => !pin.filled)
+  if (kinds.length === 0 && !hasDamage && !hasOther) return null
+  return (
+    <ul className={styles['legend']} aria-label="Legend">
+      {kinds.map((kind) => (
+        <li key={kind}>
+          <svg width="34" height="10" aria-hidden="true">
+            <path className={edgeClass(kind)} d="M1 5H33" />
+          </svg>
+          {edgeWords[kind]}
+        </li>
+      ))}
+      {hasDamage ? <PinKey filled words="Damage" /> : null}
+      {hasOther ? <PinKey filled={false} words="Other finding" /> : null}
+      {showsCameras && drawing.cameras.length > 0 ? <CameraKey /> : null}
+    </ul>
+  )
+}
+
+function PinKey({ filled, words }: { filled: boolean; words: string }) {
+  return (
+    <li>
+      <svg width="34" height="14" aria-hidden="true">
+        <circle className={filled ? styles['keyFilled'] : styles['keyOpen']} cx="17" cy="7" r="5.5" />
+      </svg>
+      {words}
+    </li>
+  )
+}
+
+function CameraKey() {
+  return (
+    <li>
+      <svg width="34" height="12" aria-hidden="true">
+        <rect className={styles['keyCamera']} x="13" y="2" width="8" height="8" rx="2" />
+      </svg>
+      Camera
+    </li>
+  )
+}
+
+/** The word FRONT outside the roof, on the side that the front of the house faces. */
+export function FrontMark({ drawing, view }: { drawing: PlanDrawing; view: PlanView }) {
+  const { frontAzimuthDeg, upAzimuthDeg, bounds } = drawing
+  if (frontAzimuthDeg === null) return null
+  const towards = sheetDirection(frontAzimuthDeg, upAzimuthDeg)
+  const at = toScreen(view, edgePoint(bounds, towards))
+  const turn = (Math.atan2(towards.x, towards.y) * 180) / Math.PI
+  return (
+    <g transform={`translate(${at.x + towards.x * 12} ${at.y - towards.y * 12})`}>
+      <path className={styles['frontArrow']} d="M-7 4L0 -5L7 4Z" transform={`rotate(${turn})`} />
+      <text
+        className={styles['frontWord']}
+        x={towards.x * 30}
+        y={-towards.y * 18}
+        textAnchor="middle"
+        dominantBaseline="central"
+      >
+        Front
+      </text>
+    </g>
+  )
+}
+
+/** Where a ray from the middle of the bounds leaves them. */
+function edgePoint(bounds: PlanBounds, towards: { readonly x: number; readonly y: number }) {
+  const halfX = (bounds.maxXFt - bounds.minXFt) / 2
+  const halfY = (bounds.maxYFt - bounds.minYFt) / 2
+  const reach = Math.min(
+    Math.abs(towards.x) < 1e-9 ? Infinity : halfX / Math.abs(towards.x),
+    Math.abs(towards.y) < 1e-9 ? Infinity : halfY / Math.abs(towards.y),
+  )
+  return {
+    xFt: (bounds.minXFt + bounds.maxXFt) / 2 + towards.x * reach,
+    yFt: (bounds.minYFt + bounds.maxYFt) / 2 + towards.y * reach,
+  }
+}

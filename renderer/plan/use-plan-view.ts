@@ -1,0 +1,59 @@
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState, type RefObject } from 'react'
+import type { PlanBounds } from '../../app/roof/plan-drawing.ts'
+import { fittedView, pannedView, type PlanView, type ScreenPoint, type ScreenSize, zoomedView } from './plan-view.ts'
+
+export interface PlanViewState {
+  readonly view: PlanView
+  readonly size: ScreenSize
+  fit(): void
+  zoom(factor: number, at?: ScreenPoint): void
+  pan(by: ScreenPoint): void
+  /** Leaves the plan where it is from now on, because somebody works on it. */
+  keep(): void
+}
+
+/**
+ * Keeps what part of the plan is in sight. The plan is fitted once the drawing area has a size, again when its size
+ * changes while nobody has moved it, and on demand.
+ */
+export function usePlanView(area: RefObject<HTMLElement | null>, bounds: PlanBounds): PlanViewState {
+  const [size, setSize] = useState<ScreenSize>({ width: 0, height: 0 })
+  const [view, setView] = useState<PlanView>({ scale: 8, originX: 0, originY: 0 })
+  const moved = useRef(false)
+  const latest = useRef({ bounds, size })
+  useEffect(() => {
+    latest.current = { bounds, size }
+  })
+  useLayoutEffect(() => {
+    const element = area.current
+    if (element === null) return undefined
+    const watcher = new ResizeObserver(() => {
+      setSize({ width: element.clientWidth, height: element.clientHeight })
+    })
+    watcher.observe(element)
+    return () => watcher.disconnect()
+  }, [area])
+  const { minXFt, minYFt, maxXFt, maxYFt } = bounds
+  useEffect(() => {
+    if (size.width === 0 || moved.current) return
+    setView(fittedView({ minXFt, minYFt, maxXFt, maxYFt }, size))
+  }, [size, minXFt, minYFt, maxXFt, maxYFt])
+
+  const fit = useCallback(() => {
+    moved.current = false
+    setView(fittedView(latest.current.bounds, latest.current.size))
+  }, [])
+  const zoom = useCallback((factor: number, at?: ScreenPoint) => {
+    moved.current = true
+    const { width, height } = latest.current.size
+    setView((before) => zoomedView(before, factor, at ?? { x: width / 2, y: height / 2 }))
+  }, [])
+  const pan = useCallback((by: ScreenPoint) => {
+    moved.current = true
+    setView((before) => pannedView(before, by))
+  }, [])
+  const keep = useCallback(() => {
+    moved.current = true
+  }, [])
+  return useMemo(() => ({ view, size, fit, zoom, pan, keep }), [view, size, fit, zoom, pan, keep])
+}
