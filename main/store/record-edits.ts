@@ -1,0 +1,162 @@
+import { refuse } from '../../app/contract/app-error.ts'
+import { digestOf } from '../../app/evidence/log-chain.ts'
+import { recordKindSchema, type LogEntry, type RecordKind } from '../../app/evidence/log-entry.ts'
+import { z } from 'zod'
+import { row, run, type ReadDb, type WriteDb } from './database.ts'
+import { touchJob } from './jobs.ts'
+import { fromJson } from './json-column.ts'
+import { appendLog, type Author } from './log.ts'
+import { cameraClockTable } from './records/cameras.ts'
+import { frameTable, sheetTable } from './records/job-parts.ts'
+import { photoTagsTable } from './records/photos.ts'
+import type { RecordTable } from './records/record-table.ts'
+import { facetTable, findingTable, readingTable } from './records/tables.ts'
+import { indexRecord } from './search-index.ts'
+
+/** One record and the value it is to have; null removes it. */
+export interface Write {
+  readonly record: RecordKind
+  readonly id: string
+  readonly after: unknown
+}
+
+const changeSchema = z.object({ record: recordKindSchema, id: z.string(), before: z.unknown(), after: z.unknown() })
+type Change = z.output<typeof changeSchema>
+
+const stepRowSchema = z.object({ id: z.number(), log_seq: z.number(), summary: z.string(), changes: z.string() })
+
+/** Widens a table of one type of record to one that checks what it is given. */
+function checked<T>(table: RecordTable<T>): RecordTable<unknown> {
+  return { ...table, put: (db, at, value) => table.put(db, at, value === null ? null : table.parse(value)) }
+}
+
+const tables = {
+  sheet: checked(sheetTable),
+  frame: checked(frameTable),
+  facet: checked(facetTable),
+  photo: checked(photoTagsTable),
+  camera: checked(cameraClockTable),
+  finding: checked(findingTable),
+  reading: checked(readingTable),
+} satisfies Record<RecordKind, RecordTable<unknown>>
+
+/**
+ * The one way in which records change: writes them, logs the change by digest, and keeps a step for undo.
+ * Writes that change nothing are left out; when none is left, nothing is logged and the answer is null.
+ */
+export function recordEdit(
+  db: WriteDb,
+  jobId: string,
+  edit: Author & { summary: string; writes: readonly Write[] },
+): LogEntry | null {
+  const changes = edit.writes
+    .map((write): Change => ({ ...write, before: tables[write.record].get(db, { jobId, id: write.id }) }))
+    .filter((change) => digestOrNull(change.before) !== digestOrNull(change.after))
+  if (changes.length === 0) return null
+  writeAll(
+    db,
+    jobId,
+    changes.map(({ record, id, after }) => ({ record, id, after })),
+  )
+  const entry = appendLog(db, jobId, {
+    ...edit,
+    event: { type: 'edited', summary: edit.summary, changes: changes.map(logged) },
+  })
+  run(db, 'delete from steps where job_id = :jobId and undone = 1', { jobId })
+  run(db, 'insert into steps (job_id, log_seq, summary, changes) values (:jobId, :seq, :summary, :changes)', {
+    jobId,
+    seq: entry.seq,
+    summary: edit.summary,
+    changes: JSON.stringify(changes),
+  })
+  touchJob(db, jobId, edit.atMs)
+  return entry
+}
+
+/** Takes back the newest step that stands; answers its words, or null when there is none. */
+export function undoStep(db: WriteDb, jobId: string, author: Author): string | null {
+  return replay(db, jobId, { ...author, direction: 'undo' })
+}
+
+/** Does again the step that was taken back last; answers its words, or null when there is none. */
+export function redoStep(db: WriteDb, jobId: string, author: Author): string | null {
+  return replay(db, jobId, { ...author, direction: 'redo' })
+}
+
+/** What undo and redo would do, in words. */
+export function historyState(db: ReadDb, jobId: string): { undo: string | null; redo: string | null } {
+  return { undo: findStep(db, jobId, 'undo')?.summary ?? null, redo: findStep(db, jobId, 'redo')?.summary ?? null }
+}
+
+function replay(
+  db: WriteDb,
+  jobId: string,
+  { direction, actor, atMs }: Author & { direction: 'undo' | 'redo' },
+): string | null {
+  const step = findStep(db, jobId, direction)
+  if (step === null) return null
+  const kept = fromJson(z.array(changeSchema), step.changes, 'undo step')
+  const changes =
+    direction === 'redo' ? kept : kept.toReversed().map((c) => ({ ...c, before: c.after, after: c.before }))
+  for (const change of changes) {
+    const now = tables[change.record].get(db, { jobId, id: change.id })
+    if (digestOrNull(now) !== digestOrNull(change.before)) {
+      refuse(
+        'conflict',
+        `"${step.summary}" can't be ${direction === 'undo' ? 'taken back' : 'done again'}: the record has changed since.`,
+      )
+    }
+  }
+  writeAll(db, jobId, changes)
+  appendLog(db, jobId, {
+    actor,
+    atMs,
+    event: {
+      type: direction === 'undo' ? 'undone' : 'redone',
+      summary: step.summary,
+      entry: step.log_seq,
+      changes: changes.map(logged),
+    },
+  })
+  run(db, 'update steps set undone = :undone where id = :id', { id: step.id, undone: direction === 'undo' ? 1 : 0 })
+  touchJob(db, jobId, atMs)
+  return step.summary
+}
+
+function findStep(db: ReadDb, jobId: string, direction: 'undo' | 'redo'): z.output<typeof stepRowSchema> | null {
+  const found =
+    direction === 'undo'
+      ? row(
+          db,
+          'select id, log_seq, summary, changes from steps where job_id = :jobId and undone = 0 order by id desc limit 1',
+          { jobId },
+        )
+      : row(
+          db,
+          'select id, log_seq, summary, changes from steps where job_id = :jobId and undone = 1 order by id limit 1',
+          { jobId },
+        )
+  return found === null ? null : stepRowSchema.parse(found)
+}
+
+/** Removals first, so that a letter or number set free by one record can be taken by another in the same step. */
+function writeAll(db: WriteDb, jobId: string, writes: readonly Write[]): void {
+  const inOrder = [...writes.filter((w) => w.after === null), ...writes.filter((w) => w.after !== null)]
+  for (const { record, id, after } of inOrder) {
+    tables[record].put(db, { jobId, id }, after)
+    indexRecord(db, jobId, { record, id })
+  }
+}
+
+function logged(change: Change) {
+  return {
+    record: change.record,
+    id: change.id,
+    before: digestOrNull(change.before),
+    after: digestOrNull(change.after),
+  }
+}
+
+function digestOrNull(value: unknown): string | null {
+  return value === null ? null : digestOf(value)
+}

@@ -1,0 +1,16 @@
+import type { ReadDb, WriteDb } from '../database.ts'
+
+/** Where one kind of editable record is kept. `T` is the record without what the table itself knows. */
+export interface RecordTable<T> {
+  /** The record's value, or null when it isn't there. */
+  readonly get: (db: ReadDb, at: RecordAddress) => T | null
+  /** Writes the value; null removes the record. */
+  readonly put: (db: WriteDb, at: RecordAddress, value: T | null) => void
+  /** Checks a value that comes back from the undo history. */
+  readonly parse: (value: unknown) => T
+}
+
+export interface RecordAddress {
+  readonly jobId: string
+  readonly id: string
+}

@@ -1,0 +1,16 @@
+import { findingSchema } from '../../../app/evidence/finding.ts'
+import { readingSchema } from '../../../app/fieldtest/reading.ts'
+import { facetSchema } from '../../../app/roof/facet.ts'
+import { dataTable } from './data-table.ts'
+
+export const facetTable = dataTable(facetSchema, { name: 'facets', column: 'letter', key: (facet) => facet.letter })
+export const findingTable = dataTable(findingSchema, {
+  name: 'findings',
+  column: 'number',
+  key: (finding) => finding.number,
+})
+export const readingTable = dataTable(readingSchema, {
+  name: 'readings',
+  column: 'number',
+  key: (reading) => reading.number,
+})

@@ -1,0 +1,77 @@
+import type { RecordKind } from '../../app/evidence/log-entry.ts'
+import { findingLabel } from '../../app/evidence/finding.ts'
+import { photoLabel } from '../../app/evidence/photo.ts'
+import type { WriteDb } from './database.ts'
+import { findJob } from './jobs.ts'
+import { findPhoto } from './records/photos.ts'
+import { facetTable, findingTable } from './records/tables.ts'
+import { forgetWords, indexWords } from './search.ts'
+
+/** Brings the search index up to date with one record after it was written. */
+export function indexRecord(db: WriteDb, jobId: string, { record, id }: { record: RecordKind; id: string }): void {
+  switch (record) {
+    case 'sheet':
+      return indexJob(db, jobId)
+    case 'photo':
+      return indexPhoto(db, id)
+    case 'finding':
+      return indexFinding(db, jobId, id)
+    case 'facet':
+      return indexFacet(db, jobId, id)
+    case 'frame':
+    case 'camera':
+    case 'reading':
+      return
+  }
+}
+
+/** A job is found by its number and by what its sheet says of people, place and claim. */
+export function indexJob(db: WriteDb, jobId: string): void {
+  const found = findJob(db, jobId)
+  if (found === null) return
+  const { number, sheet } = found.job
+  const { property, owner, insurance } = sheet
+  indexWords(db, jobId, {
+    kind: 'job',
+    id: jobId,
+    label: number,
+    words: [
+      number,
+      owner.name,
+      property.address,
+      property.city,
+      property.region,
+      property.postalCode,
+      insurance.insurer,
+      insurance.claimNumber,
+      insurance.policyNumber,
+      ...sheet.contacts.map((contact) => contact.name),
+    ],
+  })
+}
+
+/** A photo is found by its number, its caption and the name the camera gave it. */
+export function indexPhoto(db: WriteDb, id: string): void {
+  const photo = findPhoto(db, id)
+  if (photo === null) return
+  const label = photoLabel(photo.number)
+  indexWords(db, photo.jobId, { kind: 'photo', id, label, words: [label, photo.tags.caption, photo.file.fileName] })
+}
+
+function indexFinding(db: WriteDb, jobId: string, id: string): void {
+  const finding = findingTable.get(db, { jobId, id })
+  if (finding === null) return forgetWords(db, { kind: 'finding', id })
+  const label = findingLabel(finding.number)
+  indexWords(db, jobId, {
+    kind: 'finding',
+    id,
+    label,
+    words: [label, finding.observation, finding.placeWords, finding.cause.note, finding.temporaryMeasure],
+  })
+}
+
+function indexFacet(db: WriteDb, jobId: string, id: string): void {
+  const facet = facetTable.get(db, { jobId, id })
+  if (facet === null) return forgetWords(db, { kind: 'facet', id })
+  indexWords(db, jobId, { kind: 'facet', id, label: `Facet ${facet.letter}`, words: [facet.letter, facet.name] })
+}

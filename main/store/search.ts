@@ -1,0 +1,68 @@
+import { z } from 'zod'
+import type { SearchHit } from '../../app/contract/search.ts'
+import { jobIdSchema } from '../../app/job/ids.ts'
+import { row, rows, run, type ReadDb, type WriteDb } from './database.ts'
+
+/** What can be found: the words of one record and how a hit on it is named. */
+export interface Searchable {
+  readonly kind: SearchHit['kind']
+  readonly id: string
+  readonly label: string
+  readonly words: readonly string[]
+}
+
+/** Puts a record's words into the index, replacing what stood there. */
+export function indexWords(db: WriteDb, jobId: string, item: Searchable): void {
+  forgetWords(db, item)
+  const words = item.words.filter((text) => text !== '').join('\n')
+  if (words === '') return
+  const added = row(
+    db,
+    `insert into search_words (words, job_id, kind, record_id, label) values (:words, :jobId, :kind, :id, :label) returning rowid as at`,
+    { words, jobId, kind: item.kind, id: item.id, label: item.label },
+  )
+  const { at } = z.object({ at: z.number() }).parse(added)
+  run(db, 'insert into search_rows (kind, record_id, word_row) values (:kind, :id, :at)', {
+    kind: item.kind,
+    id: item.id,
+    at,
+  })
+}
+
+/** Takes a record out of the index. */
+export function forgetWords(db: WriteDb, { kind, id }: Pick<Searchable, 'kind' | 'id'>): void {
+  run(
+    db,
+    'delete from search_words where rowid = (select word_row from search_rows where kind = :kind and record_id = :id)',
+    { kind, id },
+  )
+  run(db, 'delete from search_rows where kind = :kind and record_id = :id', { kind, id })
+}
+
+const hitRowSchema = z.object({
+  jobId: jobIdSchema,
+  jobNumber: z.string(),
+  kind: z.enum(['job', 'photo', 'finding', 'facet', 'attachment']),
+  id: z.string(),
+  label: z.string(),
+  excerpt: z.string(),
+})
+
+/** Records that hold every word of `text`; the last word may be unfinished. Best matches first. */
+export function findWords(
+  db: ReadDb,
+  { text, jobId, limit }: { text: string; jobId: string | null; limit: number },
+): SearchHit[] {
+  const words = text.match(/[\p{L}\p{N}\p{M}]+/gu) ?? []
+  if (words.length === 0) return []
+  const query = words.map((word) => `"${word}"*`).join(' ')
+  return rows(
+    db,
+    `select w.job_id as jobId, j.number as jobNumber, w.kind as kind, w.record_id as id, w.label as label,
+       snippet(search_words, 0, '', '', ' ... ', 16) as excerpt
+     from search_words w join jobs j on j.id = w.job_id
+     where search_words match :query and (:jobId is null or w.job_id = :jobId)
+     order by rank limit :limit`,
+    { query, jobId, limit },
+  ).map((found) => hitRowSchema.parse(found))
+}
