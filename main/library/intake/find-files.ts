@@ -1,0 +1,45 @@
+import { readdir, stat } from 'node:fs/promises'
+import { basename, join, resolve } from 'node:path'
+import { withFileWords } from '../file-failure.ts'
+
+/** A file waiting to be taken in. */
+export interface Waiting {
+  readonly path: string
+  /** The name it came with. */
+  readonly fileName: string
+}
+
+const byName = new Intl.Collator('en', { numeric: true }).compare
+
+/** Names that operating systems leave on cards and that nobody means to hand over. */
+const LEFT_BY_SYSTEMS = new Set(['Thumbs.db', 'desktop.ini', '__MACOSX', 'System Volume Information'])
+
+/**
+ * Every file under the given paths, folders walked through, in the order a person would list them. Hidden files and what
+ * operating systems leave behind are passed over.
+ *
+ * @throws AppFailure `missing-folder` or `no-permission` naming the path
+ */
+export async function findFiles(paths: readonly string[]): Promise<readonly Waiting[]> {
+  const found: Waiting[] = []
+  for (const path of paths) {
+    const whole = resolve(path)
+    await withFileWords(path, async () => {
+      const kind = await stat(whole)
+      if (kind.isDirectory()) await walk(whole, found)
+      else if (kind.isFile()) found.push({ path: whole, fileName: basename(whole) })
+    })
+  }
+  return found
+}
+
+async function walk(folder: string, found: Waiting[]): Promise<void> {
+  const entries = await readdir(folder, { withFileTypes: true })
+  for (const entry of entries.toSorted((a, b) => byName(a.name, b.name))) {
+    if (entry.name.startsWith('.') || LEFT_BY_SYSTEMS.has(entry.name)) continue
+    const path = join(folder, entry.name)
+    // Links are not followed: a card has none, and one that points upwards would never end.
+    if (entry.isDirectory()) await walk(path, found)
+    else if (entry.isFile()) found.push({ path, fileName: entry.name })
+  }
+}
