@@ -1,0 +1,68 @@
+import { findingSchema } from '../../app/evidence/finding.ts'
+import { photoTagsSchema } from '../../app/evidence/photo.ts'
+import { readingSchema } from '../../app/fieldtest/reading.ts'
+import type { DescribedJob } from '../../app/job/described-job.ts'
+import { facetSchema } from '../../app/roof/facet.ts'
+import type { ReadDb } from '../store/database.ts'
+import type { Write } from '../store/record-edits.ts'
+import { listCameras } from '../store/records/cameras.ts'
+import { listPhotos } from '../store/records/photos.ts'
+
+/** The records of a described job, its names (facet letters, file names, finding numbers) turned into identities. */
+export function describedRecords(
+  db: ReadDb,
+  jobId: string,
+  { described, newId }: { described: DescribedJob; newId: () => string },
+): readonly Write[] {
+  const photos = listPhotos(db, jobId)
+  const photoIds = new Map(photos.map((photo) => [photo.file.fileName, photo.id]))
+  const facetIds = new Map(described.facets.map((facet) => [facet.letter, newId()]))
+  const findingIds = new Map(described.findings.map((finding) => [finding.number, newId()]))
+  const facetIdOf = (letter: string | null) => (letter === null ? null : (facetIds.get(letter) ?? null))
+  return [
+    { record: 'frame', id: jobId, after: described.frame },
+    ...described.facets.map((facet): Write => {
+      const after = facetSchema.parse({ ...facet, id: facetIdOf(facet.letter) })
+      return { record: 'facet', id: after.id, after }
+    }),
+    ...cameraWrites(db, jobId, described),
+    ...described.photos.flatMap(({ file, facet, ...tags }): Write[] => {
+      const id = photoIds.get(file)
+      if (id === undefined) return []
+      return [{ record: 'photo', id, after: photoTagsSchema.parse({ ...tags, facetId: facetIdOf(facet) }) }]
+    }),
+    ...described.findings.map(({ facet, photos: shown, ...finding }): Write => {
+      const after = findingSchema.parse({
+        ...finding,
+        id: findingIds.get(finding.number),
+        facetId: facetIdOf(facet),
+        photos: shown.flatMap(({ file, role }) => {
+          const photoId = photoIds.get(file)
+          return photoId === undefined ? [] : [{ photoId, role }]
+        }),
+      })
+      return { record: 'finding', id: after.id, after }
+    }),
+    ...described.readings.map(({ facet, photos: shown, finding, ...reading }): Write => {
+      const after = readingSchema.parse({
+        ...reading,
+        id: newId(),
+        facetId: facetIdOf(facet),
+        findingId: finding === null ? null : (findingIds.get(finding) ?? null),
+        photoIds: shown.flatMap((file) => photoIds.get(file) ?? []),
+      })
+      return { record: 'reading', id: after.id, after }
+    }),
+  ]
+}
+
+/** Cameras named in the description that took none of the photos are passed over. */
+function cameraWrites(db: ReadDb, jobId: string, described: DescribedJob): readonly Write[] {
+  return listCameras(db, jobId).flatMap((camera): Write[] => {
+    const named = described.cameras.find(
+      (one) =>
+        one.make === camera.make && one.model === camera.model && (one.serial === '' || one.serial === camera.serial),
+    )
+    return named === undefined ? [] : [{ record: 'camera', id: camera.id, after: named.clock }]
+  })
+}

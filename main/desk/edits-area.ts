@@ -1,0 +1,218 @@
+import { refuse } from '../../app/contract/app-error.ts'
+import { findingLabel, findingSchema } from '../../app/evidence/finding.ts'
+import { photoLabel } from '../../app/evidence/photo.ts'
+import { readingSchema } from '../../app/fieldtest/reading.ts'
+import { facetIdSchema, findingIdSchema, readingIdSchema } from '../../app/job/ids.ts'
+import { facetSchema } from '../../app/roof/facet.ts'
+import { checkOutline, outlineFaultSentence } from '../../app/roof/outline.ts'
+import type { ReadDb } from '../store/database.ts'
+import { inTransaction } from '../store/database.ts'
+import { redoStep, undoStep, type Write } from '../store/record-edits.ts'
+import { listCameras } from '../store/records/cameras.ts'
+import { findPhoto, listPhotos } from '../store/records/photos.ts'
+import { facetTable, findingTable, readingTable } from '../store/records/tables.ts'
+import type { DeskWorld } from './desk-world.ts'
+import { announceChange, editJob } from './edit-job.ts'
+import type { Area } from './handlers.ts'
+import { needJob } from './snapshot.ts'
+
+/** Sheet and plan frame. */
+export function sheetArea(world: DeskWorld): Area<'sheet'> & Area<'frame'> {
+  return {
+    'sheet.save': ({ jobId, sheet }) =>
+      editJob(world, jobId, () => ({
+        summary: 'Change the job sheet',
+        writes: [{ record: 'sheet', id: jobId, after: sheet }],
+        result: {},
+      })),
+    'frame.save': ({ jobId, frame }) =>
+      editJob(world, jobId, () => ({
+        summary: "Change the plan's place and direction",
+        writes: [{ record: 'frame', id: jobId, after: frame }],
+        result: {},
+      })),
+  }
+}
+
+/** Facets of the roof plan. */
+export function facetsArea(world: DeskWorld): Area<'facets'> {
+  return {
+    'facets.save': ({ jobId, id, facet }) =>
+      editJob(world, jobId, (db) => {
+        const fault = checkOutline(facet.outline)[0]
+        if (fault !== undefined) refuse('invalid', outlineFaultSentence(fault), { about: 'outline' })
+        const others = facetTable.list(db, jobId).filter((other) => other.id !== id)
+        if (others.some((other) => other.letter === facet.letter)) {
+          refuse('conflict', `Facet ${facet.letter} is there already.`, {
+            about: 'letter',
+            help: 'Choose another letter.',
+          })
+        }
+        if (id !== null && facetTable.get(db, { jobId, id }) === null)
+          refuse('not-found', 'This facet is no longer in the job.')
+        const after = facetSchema.parse({ ...facet, id: id ?? facetIdSchema.parse(world.newId()) })
+        return {
+          summary: `${id === null ? 'Add' : 'Change'} facet ${after.letter}`,
+          writes: [{ record: 'facet', id: after.id, after }],
+          result: { id: after.id },
+        }
+      }),
+    'facets.remove': ({ jobId, id }) =>
+      editJob(world, jobId, (db) => {
+        const facet = facetTable.get(db, { jobId, id }) ?? refuse('not-found', 'This facet is no longer in the job.')
+        return {
+          summary: `Remove facet ${facet.letter}`,
+          writes: [{ record: 'facet', id, after: null }, ...withoutFacet(db, jobId, id)],
+          result: {},
+        }
+      }),
+  }
+}
+
+/** What points to a facet lets go of it in the same step, so that undo brings both back. */
+function withoutFacet(db: ReadDb, jobId: string, facetId: string): readonly Write[] {
+  return [
+    ...listPhotos(db, jobId)
+      .filter((photo) => photo.tags.facetId === facetId)
+      .map((photo): Write => ({ record: 'photo', id: photo.id, after: { ...photo.tags, facetId: null } })),
+    ...findingTable
+      .list(db, jobId)
+      .filter((finding) => finding.facetId === facetId)
+      .map((finding): Write => ({ record: 'finding', id: finding.id, after: { ...finding, facetId: null } })),
+    ...readingTable
+      .list(db, jobId)
+      .filter((reading) => reading.facetId === facetId)
+      .map((reading): Write => ({ record: 'reading', id: reading.id, after: { ...reading, facetId: null } })),
+  ]
+}
+
+/** Tags of photos and clocks of cameras. */
+export function photosArea(world: DeskWorld): Area<'photos'> & Area<'cameras'> {
+  return {
+    'photos.tag': ({ jobId, photoIds, set }) =>
+      editJob(world, jobId, (db) => {
+        const photos = photoIds.map((id) => {
+          const photo = findPhoto(db, id)
+          return photo === null || photo.jobId !== jobId
+            ? refuse('not-found', 'A photo of the selection is not in this job.')
+            : photo
+        })
+        if (
+          set.facetId !== undefined &&
+          set.facetId !== null &&
+          facetTable.get(db, { jobId, id: set.facetId }) === null
+        ) {
+          refuse('not-found', 'This facet is no longer in the job.', { about: 'facetId' })
+        }
+        const [first] = photos
+        const what =
+          photos.length === 1 && first !== undefined ? `photo ${photoLabel(first.number)}` : `${photos.length} photos`
+        return {
+          summary: `${set.leftOutBecause === undefined ? 'Tag' : set.leftOutBecause === null ? 'Take back in' : 'Leave out'} ${what}`,
+          writes: photos.map((photo): Write => ({ record: 'photo', id: photo.id, after: { ...photo.tags, ...set } })),
+          result: {},
+        }
+      }),
+    'cameras.set-clock': ({ jobId, id, clock }) =>
+      editJob(world, jobId, (db) => {
+        const camera =
+          listCameras(db, jobId).find((one) => one.id === id) ?? refuse('not-found', 'This camera is not in the job.')
+        const name = [camera.make, camera.model].filter((part) => part !== '').join(' ')
+        return {
+          summary: `Correct the clock of ${name === '' ? 'the unnamed camera' : name}`,
+          writes: [{ record: 'camera', id, after: clock }],
+          result: {},
+        }
+      }),
+  }
+}
+
+/** Findings. */
+export function findingsArea(world: DeskWorld): Area<'findings'> {
+  return {
+    'findings.save': ({ jobId, id, finding }) =>
+      editJob(world, jobId, (db, newNumber) => {
+        const known =
+          id === null
+            ? null
+            : (findingTable.get(db, { jobId, id }) ?? refuse('not-found', 'This finding is no longer in the job.'))
+        const after = findingSchema.parse({
+          ...finding,
+          id: known?.id ?? findingIdSchema.parse(world.newId()),
+          number: known?.number ?? newNumber('finding'),
+        })
+        return {
+          summary: `${known === null ? 'Add' : 'Change'} finding ${findingLabel(after.number)}`,
+          writes: [{ record: 'finding', id: after.id, after }],
+          result: { id: after.id, number: after.number },
+        }
+      }),
+    'findings.remove': ({ jobId, id }) =>
+      editJob(world, jobId, (db) => {
+        const finding =
+          findingTable.get(db, { jobId, id }) ?? refuse('not-found', 'This finding is no longer in the job.')
+        const readings = readingTable
+          .list(db, jobId)
+          .filter((reading) => reading.findingId === id)
+          .map((reading): Write => ({ record: 'reading', id: reading.id, after: { ...reading, findingId: null } }))
+        return {
+          summary: `Remove finding ${findingLabel(finding.number)}`,
+          writes: [{ record: 'finding', id, after: null }, ...readings],
+          result: {},
+        }
+      }),
+  }
+}
+
+/** Uplift readings. */
+export function readingsArea(world: DeskWorld): Area<'readings'> {
+  return {
+    'readings.save': ({ jobId, id, reading }) =>
+      editJob(world, jobId, (db, newNumber) => {
+        const known =
+          id === null
+            ? null
+            : (readingTable.get(db, { jobId, id }) ?? refuse('not-found', 'This reading is no longer in the job.'))
+        const after = readingSchema.parse({
+          ...reading,
+          id: known?.id ?? readingIdSchema.parse(world.newId()),
+          number: known?.number ?? newNumber('reading'),
+        })
+        return {
+          summary: `${known === null ? 'Add' : 'Change'} reading ${after.number}`,
+          writes: [{ record: 'reading', id: after.id, after }],
+          result: { id: after.id, number: after.number },
+        }
+      }),
+    'readings.remove': ({ jobId, id }) =>
+      editJob(world, jobId, (db) => {
+        const reading =
+          readingTable.get(db, { jobId, id }) ?? refuse('not-found', 'This reading is no longer in the job.')
+        return {
+          summary: `Remove reading ${reading.number}`,
+          writes: [{ record: 'reading', id, after: null }],
+          result: {},
+        }
+      }),
+  }
+}
+
+/** Undo and redo. */
+export function historyArea(world: DeskWorld): Area<'history'> {
+  const { db } = world.library
+  const author = () => ({ actor: world.operator(), atMs: world.now() })
+  return {
+    'history.undo': ({ jobId }) => {
+      needJob(db, jobId)
+      const summary = inTransaction(db, (write) => undoStep(write, jobId, author()))
+      if (summary !== null) announceChange(world, jobId)
+      return { summary }
+    },
+    'history.redo': ({ jobId }) => {
+      needJob(db, jobId)
+      const summary = inTransaction(db, (write) => redoStep(write, jobId, author()))
+      if (summary !== null) announceChange(world, jobId)
+      return { summary }
+    },
+  }
+}

@@ -1,0 +1,96 @@
+import { access, readFile, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import type { FileRef } from '../../app/contract/files.ts'
+import { derivedNames } from '../library/layout.ts'
+import { makePreviews } from '../library/previews/make-previews.ts'
+import { findPacket } from '../store/packets.ts'
+import { findAttachment } from '../store/records/attachments.ts'
+import { findPhoto, type StoredPhoto } from '../store/records/photos.ts'
+import type { DeskWorld } from './desk-world.ts'
+import { draftPath } from './drafts.ts'
+import { needJobLayout } from './snapshot.ts'
+
+/** A file ready to be sent. */
+export interface ServedFile {
+  readonly path: string
+  readonly mediaType: string
+  /** Set when the file is for saving rather than for showing. */
+  readonly saveAs: string | null
+}
+
+/** Types that a browser may show in place; anything else is only ever offered for saving. */
+const SHOWN = new Set(['image/jpeg', 'image/png', 'image/webp'])
+
+/** Finds a file of the library by kind and identity; null when there is none. */
+export async function servedFile(world: DeskWorld, ref: FileRef): Promise<ServedFile | null> {
+  const found = await locate(world, ref)
+  if (found === null) return null
+  return (await exists(found.path)) ? found : null
+}
+
+async function locate(world: DeskWorld, ref: FileRef): Promise<ServedFile | null> {
+  const { db } = world.library
+  switch (ref.kind) {
+    case 'thumbnail':
+    case 'preview': {
+      const photo = findPhoto(db, ref.id)
+      return photo === null || photo.preview === 'none' ? null : derivedFile(world, photo, ref.kind)
+    }
+    case 'original': {
+      const photo = findPhoto(db, ref.id)
+      if (photo === null) return null
+      const { mediaType, fileName } = photo.file
+      const path = join(needJobLayout(world.library, photo.jobId).originals, photo.storedName)
+      return {
+        path,
+        ...(SHOWN.has(mediaType)
+          ? { mediaType, saveAs: null }
+          : { mediaType: 'application/octet-stream', saveAs: fileName }),
+      }
+    }
+    case 'attachment': {
+      const kept = findAttachment(db, ref.id)
+      if (kept === null) return null
+      const path = join(needJobLayout(world.library, kept.jobId).attachments, kept.storedName)
+      return { path, mediaType: 'application/octet-stream', saveAs: kept.attachment.file.fileName }
+    }
+    case 'packet':
+    case 'bundle': {
+      const found = findPacket(db, ref.id)
+      if (found === null) return null
+      const name = ref.kind === 'packet' ? found.packet.pdfName : found.packet.bundleName
+      const path = join(needJobLayout(world.library, found.jobId).issued, name)
+      return ref.kind === 'packet'
+        ? { path, mediaType: 'application/pdf', saveAs: null }
+        : { path, mediaType: 'application/zip', saveAs: name }
+    }
+    case 'draft':
+      return { path: draftPath(world, ref.id), mediaType: 'application/pdf', saveAs: null }
+  }
+}
+
+/** Previews can be rebuilt: one that is gone from the disk is made again from its original. */
+async function derivedFile(
+  world: DeskWorld,
+  photo: StoredPhoto,
+  kind: 'thumbnail' | 'preview',
+): Promise<ServedFile | null> {
+  const places = needJobLayout(world.library, photo.jobId)
+  const names = derivedNames(photo.id)
+  const path = join(places.derived, names[kind])
+  if (!(await exists(path))) {
+    const bytes = await readFile(join(places.originals, photo.storedName)).catch(() => null)
+    const made = bytes === null ? null : await makePreviews(bytes, photo.file)
+    if (made === null || !made.ok) return null
+    await writeFile(join(places.derived, names.preview), made.preview)
+    await writeFile(join(places.derived, names.thumbnail), made.thumbnail)
+  }
+  return { path, mediaType: 'image/jpeg', saveAs: null }
+}
+
+async function exists(path: string): Promise<boolean> {
+  return access(path).then(
+    () => true,
+    () => false,
+  )
+}
