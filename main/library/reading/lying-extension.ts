@@ -1,0 +1,27 @@
+import type { FileProblem } from '../../../app/evidence/photo.ts'
+import type { FileKind } from './file-kind.ts'
+
+/** Extensions that promise a picture, with the media types that keep the promise. */
+const PROMISES: Record<string, readonly string[]> = {
+  jpg: ['image/jpeg'],
+  jpeg: ['image/jpeg'],
+  jpe: ['image/jpeg'],
+  jfif: ['image/jpeg'],
+  mpo: ['image/jpeg'],
+  png: ['image/png'],
+  webp: ['image/webp'],
+  tif: ['image/tiff'],
+  tiff: ['image/tiff'],
+  heic: ['image/heic', 'image/heif', 'image/heic-sequence', 'image/heif-sequence'],
+  heif: ['image/heic', 'image/heif', 'image/heic-sequence', 'image/heif-sequence'],
+  hif: ['image/heic', 'image/heif', 'image/heic-sequence', 'image/heif-sequence'],
+  avif: ['image/avif'],
+}
+
+/** Says so where a picture's extension promises something else than the file is. */
+export function problemOfExtension(fileName: string, file: FileKind): FileProblem | null {
+  const extension = /\.([^.]+)$/.exec(fileName)?.[1]?.toLowerCase() ?? ''
+  const promised = PROMISES[extension]
+  if (promised === undefined || promised.includes(file.mediaType)) return null
+  return { about: 'picture', text: `The name ends in .${extension}, but by its content it is: ${file.typeLabel}.` }
+}
