@@ -7,7 +7,7 @@ import { readReply, unreachable } from './read-reply.ts'
 
 /** A client that reaches the desk over this page's own address. */
 export function httpClient(): DeskClient {
-  return { call, listen, dropFiles }
+  return { call, listen: eventStream(), dropFiles }
 }
 
 async function call<Name extends ProcedureName>(name: Name, input: CallInput<Name>): Promise<Reply<CallOutput<Name>>> {
@@ -24,13 +24,28 @@ async function call<Name extends ProcedureName>(name: Name, input: CallInput<Nam
   }
 }
 
-function listen(on: (event: DeskEvent) => void): () => void {
-  const source = new EventSource('/events')
-  source.addEventListener('message', (message: MessageEvent<string>) => {
+/** One stream for all listeners: a browser allows few connections to one host. */
+function eventStream(): DeskClient['listen'] {
+  const listeners = new Set<(event: DeskEvent) => void>()
+  let source: EventSource | null = null
+  function onMessage(message: MessageEvent<string>) {
     const event = deskEventSchema.safeParse(JSON.parse(message.data))
-    if (event.success) on(event.data)
-  })
-  return () => source.close()
+    if (!event.success) return
+    for (const on of listeners) on(event.data)
+  }
+  return (on) => {
+    listeners.add(on)
+    if (source === null) {
+      source = new EventSource('/events')
+      source.addEventListener('message', onMessage)
+    }
+    return () => {
+      listeners.delete(on)
+      if (listeners.size > 0) return
+      source?.close()
+      source = null
+    }
+  }
 }
 
 async function dropFiles(
@@ -42,9 +57,9 @@ async function dropFiles(
   const totalBytes = files.reduce((sum, file) => sum + file.size, 0)
   let sentBytes = 0
   for (const [index, file] of files.entries()) {
-    const sent = await send(`/upload/${uploadId}/${index}?name=${encodeURIComponent(file.name)}`, file, (bytes) =>
-      onProgress(sentBytes + bytes, totalBytes),
-    )
+    const address = `/upload/${uploadId}/${index}?name=${encodeURIComponent(file.name)}`
+    const before = sentBytes
+    const sent = await send(address, file, (bytes) => onProgress(before + bytes, totalBytes))
     if (!sent) return unreachable()
     sentBytes += file.size
     onProgress(sentBytes, totalBytes)

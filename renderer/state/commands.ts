@@ -13,9 +13,12 @@ export interface Command {
   readonly perform: () => void
 }
 
+/** Where commands belong: a dialog, a workspace, or the frame around it, whose keys give way to the workspace's. */
+type Where = 'dialog' | 'desk' | 'frame'
+
 interface Registration {
   commands: readonly Command[]
-  readonly where: 'desk' | 'dialog'
+  readonly where: Where
 }
 
 const registrations: Registration[] = []
@@ -24,9 +27,9 @@ let known: readonly Command[] = []
 
 /**
  * Makes commands work from the keyboard while the calling component is shown. They rest while a person types in a
- * field. `where` is `dialog` for commands of a dialog itself; those of the desk rest while one is open.
+ * field. `where` is `dialog` for commands of a dialog itself; those of desk and frame rest while one is open.
  */
-export function useCommands(commands: readonly Command[], where: 'desk' | 'dialog' = 'desk'): void {
+export function useCommands(commands: readonly Command[], where: Where = 'desk'): void {
   const registration = useRef<Registration>({ commands: [], where })
   useEffect(() => {
     registration.current.commands = commands
@@ -69,16 +72,14 @@ function looksLike(a: Command, b: Command | undefined): boolean {
 
 function onKeyDown(event: KeyboardEvent): void {
   if (event.defaultPrevented || event.isComposing || takesTyping(event.target)) return
-  const where = isInDialog(event.target) ? 'dialog' : 'desk'
-  // What was shown last is nearest to the person: it goes first.
-  for (const registration of registrations.toReversed()) {
-    if (registration.where !== where) continue
-    const command = registration.commands.find((candidate) => candidate.enabled && keysFit(candidate.keys, event))
-    if (command === undefined) continue
-    event.preventDefault()
-    command.perform()
-    return
-  }
+  const places: readonly Where[] = isInDialog(event.target) ? ['dialog'] : ['desk', 'frame']
+  const command = places
+    .flatMap((place) => registrations.filter((registration) => registration.where === place).toReversed())
+    .flatMap((registration) => registration.commands)
+    .find((candidate) => candidate.enabled && keysFit(candidate.keys, event))
+  if (command === undefined) return
+  event.preventDefault()
+  command.perform()
 }
 
 function takesTyping(target: EventTarget | null): boolean {

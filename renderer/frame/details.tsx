@@ -1,0 +1,74 @@
+import { lazy, type ReactNode, Suspense } from 'react'
+import type { JobSnapshot } from '../../app/contract/jobs.ts'
+import { findingLabel } from '../../app/evidence/finding.ts'
+import { photoLabel } from '../../app/evidence/photo.ts'
+import { useJob } from '../state/job-state.tsx'
+import { type Selection, useSelection } from '../state/selection.tsx'
+import { IconButton } from '../ui/icon-button.tsx'
+import { countWords } from '../ui/quantity-words.ts'
+import styles from './details.module.css'
+import { Lacks } from './lacks.tsx'
+import { ReadingDetails } from './reading-details.tsx'
+
+const PhotoDetails = lazy(async () => ({ default: (await import('../photos/photo-details.tsx')).PhotoDetails }))
+const FindingDetails = lazy(async () => ({ default: (await import('../findings/finding-details.tsx')).FindingDetails }))
+const FacetDetails = lazy(async () => ({ default: (await import('../plan/facet-details.tsx')).FacetDetails }))
+const EntryDetails = lazy(async () => ({ default: (await import('../log/entry-details.tsx')).EntryDetails }))
+
+/** The right column: what is selected, or else what the job still lacks. */
+export function Details() {
+  const job = useJob()
+  const { selection, select } = useSelection()
+  return (
+    <aside className={styles['details']} aria-label="Details">
+      <header className={styles['head']}>
+        <h2 className={styles['title']}>{titleOf(selection, job)}</h2>
+        {selection.kind === 'none' ? null : (
+          <IconButton icon="close" label="Select nothing" keys="Escape" onPress={() => select({ kind: 'none' })} />
+        )}
+      </header>
+      <div className={styles['body']}>
+        <Suspense fallback={null}>{contentOf(selection)}</Suspense>
+      </div>
+    </aside>
+  )
+}
+
+function contentOf(selection: Selection): ReactNode {
+  switch (selection.kind) {
+    case 'none':
+      return <Lacks />
+    case 'photos':
+      return <PhotoDetails />
+    case 'facet':
+      return <FacetDetails />
+    case 'finding':
+      return <FindingDetails />
+    case 'reading':
+      return <ReadingDetails id={selection.id} />
+    case 'entry':
+      return <EntryDetails />
+  }
+}
+
+function titleOf(selection: Selection, job: JobSnapshot): string {
+  switch (selection.kind) {
+    case 'none':
+      return 'What this job lacks'
+    case 'photos': {
+      if (selection.ids.length > 1) return countWords(selection.ids.length, 'photo')
+      const photo = job.photos.find((one) => one.id === selection.lead)
+      return photo === undefined ? 'Photo' : `Photo ${photoLabel(photo.number)}`
+    }
+    case 'facet':
+      return `Facet ${job.facets.find((one) => one.id === selection.id)?.letter ?? ''}`
+    case 'finding': {
+      const finding = job.findings.find((one) => one.id === selection.id)
+      return finding === undefined ? 'Finding' : `Finding ${findingLabel(finding.number)}`
+    }
+    case 'reading':
+      return `Reading ${job.readings.find((one) => one.id === selection.id)?.number ?? ''}`
+    case 'entry':
+      return `Log entry ${selection.seq}`
+  }
+}

@@ -1,0 +1,33 @@
+/**
+ * Files of a drop. `paths`: what was dropped, folders whole, since the desk walks folders itself. `upload`: every file
+ * inside dropped folders too, since a browser can only send files.
+ */
+export async function droppedFiles(transfer: DataTransfer, drop: 'paths' | 'upload'): Promise<readonly File[]> {
+  if (drop === 'paths') return [...transfer.files]
+  // Entries have to be taken before the first wait: a drop's data is gone afterwards.
+  const entries = [...transfer.items].flatMap((item) => item.webkitGetAsEntry() ?? [])
+  const found = await Promise.all(entries.map(filesIn))
+  return found.flat()
+}
+
+async function filesIn(entry: FileSystemEntry): Promise<readonly File[]> {
+  if (isFile(entry)) return [await new Promise<File>((resolve, reject) => entry.file(resolve, reject))]
+  if (!isFolder(entry)) return []
+  const inside = await entriesIn(entry.createReader())
+  const found = await Promise.all(inside.map(filesIn))
+  return found.flat()
+}
+
+/** A reader answers at most 100 entries at a time, and an empty list at the end. */
+async function entriesIn(reader: FileSystemDirectoryReader): Promise<readonly FileSystemEntry[]> {
+  const some = await new Promise<FileSystemEntry[]>((resolve, reject) => reader.readEntries(resolve, reject))
+  return some.length === 0 ? [] : [...some, ...(await entriesIn(reader))]
+}
+
+function isFile(entry: FileSystemEntry): entry is FileSystemFileEntry {
+  return entry.isFile
+}
+
+function isFolder(entry: FileSystemEntry): entry is FileSystemDirectoryEntry {
+  return entry.isDirectory
+}

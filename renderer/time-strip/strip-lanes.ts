@@ -1,0 +1,82 @@
+import type { JobSnapshot } from '../../app/contract/jobs.ts'
+import type { Finding } from '../../app/evidence/finding.ts'
+import type { Photo } from '../../app/evidence/photo.ts'
+import type { CameraId } from '../../app/job/ids.ts'
+
+/** A photo with a known time. */
+export interface TimedPhoto {
+  readonly photo: Photo
+  readonly instantMs: number
+}
+
+/** One camera's photos in order of time. */
+export interface Lane {
+  readonly cameraId: CameraId | null
+  readonly name: string
+  readonly photos: readonly TimedPhoto[]
+}
+
+/** What the strip shows. */
+export interface StripContent {
+  readonly lanes: readonly Lane[]
+  /** Findings at the time of the first of their photos. */
+  readonly findings: readonly { readonly finding: Finding; readonly instantMs: number }[]
+  readonly untimed: readonly Photo[]
+}
+
+/** Sorts a job's photos into lanes by camera, and its findings onto the same ruler. */
+export function stripContent(job: Pick<JobSnapshot, 'photos' | 'cameras' | 'findings'>): StripContent {
+  const timed = job.photos.flatMap((photo) =>
+    photo.time.instantMs === null ? [] : [{ photo, instantMs: photo.time.instantMs }],
+  )
+  const instantOf = new Map(timed.map((one) => [one.photo.id, one.instantMs]))
+  const findings = job.findings.flatMap((finding) => {
+    const instants = finding.photos.flatMap((shown) => instantOf.get(shown.photoId) ?? [])
+    return instants.length === 0 ? [] : [{ finding, instantMs: Math.min(...instants) }]
+  })
+  return {
+    lanes: lanesOf(timed, job.cameras),
+    findings: findings.toSorted((a, b) => a.instantMs - b.instantMs),
+    untimed: job.photos.filter((photo) => photo.time.instantMs === null),
+  }
+}
+
+function lanesOf(timed: readonly TimedPhoto[], cameras: JobSnapshot['cameras']): readonly Lane[] {
+  const lanes = new Map<CameraId | null, TimedPhoto[]>()
+  for (const one of timed) {
+    const lane = lanes.get(one.photo.cameraId)
+    if (lane === undefined) lanes.set(one.photo.cameraId, [one])
+    else lane.push(one)
+  }
+  return [...lanes]
+    .map(([cameraId, photos]) => ({
+      cameraId,
+      name: cameraName(cameras.find((camera) => camera.id === cameraId)),
+      photos: photos.toSorted((a, b) => a.instantMs - b.instantMs || a.photo.number - b.photo.number),
+    }))
+    .toSorted((a, b) => (a.photos[0]?.instantMs ?? 0) - (b.photos[0]?.instantMs ?? 0))
+}
+
+/** A camera as people name it: make and model, each once. */
+export function cameraName(camera: { readonly make: string; readonly model: string } | undefined): string {
+  if (camera === undefined) return 'Camera not known'
+  const { make, model } = camera
+  const name = model.toLowerCase().startsWith(make.toLowerCase()) ? model : `${make} ${model}`
+  return name.trim() === '' ? 'Camera not named' : name.trim()
+}
+
+/** The photo nearest to an instant, by time; null in an empty lane. Binary search over the lane's order. */
+export function nearestPhoto(lane: Lane, instantMs: number): TimedPhoto | null {
+  const { photos } = lane
+  let low = 0
+  let high = photos.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if ((photos[middle]?.instantMs ?? Infinity) < instantMs) low = middle + 1
+    else high = middle
+  }
+  const after = photos[low]
+  const before = photos[low - 1]
+  if (after === undefined || before === undefined) return after ?? before ?? null
+  return after.instantMs - instantMs < instantMs - before.instantMs ? after : before
+}
