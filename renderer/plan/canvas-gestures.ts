@@ -1,8 +1,8 @@
-import { type MouseEvent as ReactMouseEvent, type PointerEvent as ReactPointerEvent, type RefObject, useEffect, useMemo, useRef } from 'react'
+import { type MouseEvent as ReactMouseEvent, type PointerEvent as ReactPointerEvent, type RefObject, useEffect, useLayoutEffect, useMemo, useRef } from 'react'
 import { readHit } from './plan-hit.ts'
 import type { PlanDrag, PlanPointer, PlanTool } from './plan-tool.ts'
 import { toPlan, type ScreenPoint } from './plan-view.ts'
-import type { PlanViewState } from './use-plan-view.ts'
+import type { PlanStage } from './use-plan-stage.ts'
 
 /** A press that moves less than this is a click, pixels. */
 const CLICK_SLACK_PX = 4
@@ -15,19 +15,18 @@ type Gesture =
   | { readonly kind: 'drag'; readonly drag: PlanDrag; readonly start: ScreenPoint; begun: boolean; readonly pointerId: number }
 
 interface GestureInput {
-  readonly area: RefObject<HTMLElement | null>
-  readonly state: PlanViewState
+  readonly stage: PlanStage
   readonly tool: PlanTool
 }
 
 /** Turns presses, drags, wheels and pinches over the drawing area into panning, zooming and calls of the present tool. */
 export function useCanvasGestures(input: GestureInput) {
   const latest = useRef(input)
-  useEffect(() => {
+  useLayoutEffect(() => {
     latest.current = input
   })
-  useWheelZoom(input.area, latest)
-  const spaceHeld = useSpaceKey(input.area)
+  useWheelZoom(input.stage.area, latest)
+  const spaceHeld = useSpaceKey(input.stage.area)
   const gesture = useRef<Gesture | null>(null)
   const touches = useRef(new Map<number, ScreenPoint>())
   return useMemo(() => handlers({ latest, spaceHeld, gesture, touches }), [spaceHeld])
@@ -94,16 +93,16 @@ function startGesture(refs: GestureRefs, event: ReactPointerEvent<HTMLElement>, 
 function carryOn(refs: GestureRefs, event: ReactPointerEvent<HTMLElement>, at: ScreenPoint): void {
   const held = refs.gesture.current
   if (held === null || held.pointerId !== event.pointerId) return
-  const { state } = refs.latest.current
+  const { stage } = refs.latest.current
   switch (held.kind) {
     case 'press':
       if (away(held.start, at) > CLICK_SLACK_PX) {
-        state.pan({ x: at.x - held.start.x, y: at.y - held.start.y })
+        stage.pan({ x: at.x - held.start.x, y: at.y - held.start.y })
         refs.gesture.current = { kind: 'pan', last: at, pointerId: held.pointerId }
       }
       return
     case 'pan':
-      state.pan({ x: at.x - held.last.x, y: at.y - held.last.y })
+      stage.pan({ x: at.x - held.last.x, y: at.y - held.last.y })
       held.last = at
       return
     case 'drag':
@@ -121,9 +120,9 @@ function pinch({ latest, touches }: GestureRefs, pointerId: number, at: ScreenPo
   const middle = (a: ScreenPoint, b: ScreenPoint) => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 })
   const from = middle(before, other)
   const to = middle(at, other)
-  const { state } = latest.current
-  state.pan({ x: to.x - from.x, y: to.y - from.y })
-  if (away(before, other) > 0) state.zoom(away(at, other) / away(before, other), to)
+  const { stage } = latest.current
+  stage.pan({ x: to.x - from.x, y: to.y - from.y })
+  if (away(before, other) > 0) stage.zoom(away(at, other) / away(before, other), to)
 }
 
 function letGo({ gesture }: GestureRefs): void {
@@ -131,28 +130,27 @@ function letGo({ gesture }: GestureRefs): void {
   gesture.current = null
 }
 
-function useWheelZoom(area: RefObject<HTMLElement | null>, latest: RefObject<GestureInput>): void {
+function useWheelZoom(element: HTMLElement | null, latest: RefObject<GestureInput>): void {
   useEffect(() => {
-    const element = area.current
     if (element === null) return undefined
     // React listens to wheels passively, which would let the page scroll or zoom as well.
     const onWheel = (event: WheelEvent) => {
       event.preventDefault()
       const perNotch = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 33 : 1
       const strength = event.ctrlKey ? 0.01 : 0.0015
-      latest.current.state.zoom(Math.exp(-event.deltaY * perNotch * strength), screenPoint(event, element))
+      latest.current.stage.zoom(Math.exp(-event.deltaY * perNotch * strength), screenPoint(event, element))
     }
     element.addEventListener('wheel', onWheel, { passive: false })
     return () => element.removeEventListener('wheel', onWheel)
-  }, [area, latest])
+  }, [element, latest])
 }
 
-function useSpaceKey(area: RefObject<HTMLElement | null>): RefObject<boolean> {
+function useSpaceKey(area: HTMLElement | null): RefObject<boolean> {
   const held = useRef(false)
   useEffect(() => {
     const set = (event: KeyboardEvent) => {
       if (event.key !== ' ') return
-      held.current = event.type === 'keydown' && area.current?.matches(':hover') === true
+      held.current = event.type === 'keydown' && area?.matches(':hover') === true
     }
     window.addEventListener('keydown', set)
     window.addEventListener('keyup', set)
@@ -165,7 +163,7 @@ function useSpaceKey(area: RefObject<HTMLElement | null>): RefObject<boolean> {
 }
 
 function planPointer(input: GestureInput, event: MouseLike, at: ScreenPoint): PlanPointer {
-  const { view } = input.state
+  const { view } = input.stage
   // A captured pointer reports the capturing element as its target: ask what is really there.
   const under = document.elementFromPoint(event.clientX, event.clientY)
   return { at: toPlan(view, at), over: readHit(under), reachFt: REACH_PX / view.scale, free: event.altKey }

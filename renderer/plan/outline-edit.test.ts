@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { PlanPoint } from '../../app/job/places.ts'
 import { facetSchema, type Facet } from '../../app/roof/facet.ts'
-import { movedOutline, moveSharedCorner, withCornerInserted, withoutCorner } from './outline-edit.ts'
+import { insertSharedCorner, moveFacetOutline, moveSharedCorner, withoutCorner } from './outline-edit.ts'
 
 const at = (xFt: number, yFt: number): PlanPoint => ({ xFt, yFt })
 
@@ -31,31 +31,44 @@ describe('moving a corner', () => {
   })
 })
 
-describe('corners of an outline', () => {
-  it('are inserted after the corner that the side starts at, the last side included', () => {
-    expect(withCornerInserted([at(0, 0), at(4, 0), at(4, 4)], 0, at(2, 0))).toEqual([
-      at(0, 0),
-      at(2, 0),
-      at(4, 0),
-      at(4, 4),
-    ])
-    expect(withCornerInserted([at(0, 0), at(4, 0), at(4, 4)], 2, at(2, 2))).toEqual([
-      at(0, 0),
-      at(4, 0),
-      at(4, 4),
-      at(2, 2),
+describe('inserting a corner', () => {
+  it('puts it after the corner that the side starts at, the last side included', () => {
+    const [first] = insertSharedCorner([apart], { facet: apart, index: 0, detached: false }, at(105, 0))
+    expect(first?.outline).toEqual([at(100, 0), at(105, 0), at(110, 0), at(110, 9)])
+    const [last] = insertSharedCorner([apart], { facet: apart, index: 2, detached: false }, at(105, 5))
+    expect(last?.outline).toEqual([at(100, 0), at(110, 0), at(110, 9), at(105, 5)])
+  })
+
+  it('gives the neighbour that shares the side the same corner', () => {
+    const changed = insertSharedCorner([front, back, apart], { facet: front, index: 2, detached: false }, at(20, 10))
+    expect(changed.map((c) => c.outline)).toEqual([
+      [at(0, 0), at(40, 0), at(30, 10), at(20, 10), at(10, 10)],
+      [at(40, 20), at(0, 20), at(10, 10), at(20, 10), at(30, 10)],
     ])
   })
 
-  it('are removed one at a time', () => {
+  it('leaves the neighbour alone when detached', () => {
+    expect(insertSharedCorner([front, back], { facet: front, index: 2, detached: true }, at(20, 10))).toHaveLength(1)
+  })
+})
+
+describe('removing a corner', () => {
+  it('leaves the others in order', () => {
     expect(withoutCorner([at(0, 0), at(4, 0), at(4, 4), at(0, 4)], 1)).toEqual([at(0, 0), at(4, 4), at(0, 4)])
   })
+})
 
-  it('keep their shape when the facet moves', () => {
-    expect(movedOutline([at(0, 0), at(4, 0), at(4, 4)], at(0.1, 0.2))).toEqual([
-      at(0.1, 0.2),
-      at(4.1, 0.2),
-      at(4.1, 4.2),
-    ])
+describe('moving a facet', () => {
+  const triangle = [at(0, 0), at(4, 0), at(4, 4)]
+
+  it('keeps its shape', () => {
+    expect(moveFacetOutline(triangle, at(0.1, 0.2), { corners: [], reachFt: 0.5 })).toEqual([at(0.1, 0.2), at(4.1, 0.2), at(4.1, 4.2)])
+  })
+
+  it('joins a corner that comes near another facet, exactly', () => {
+    const corner = at(12.3456, 7.6543)
+    const moved = moveFacetOutline(triangle, at(8.2, 7.5), { corners: [corner], reachFt: 0.5 })
+    expect(moved[1]).toEqual(corner)
+    expect(moved[0]?.xFt).toBeCloseTo(8.3456, 3)
   })
 })

@@ -1,4 +1,4 @@
-import { type CSSProperties, type KeyboardEvent, type ReactNode, useCallback, useRef } from 'react'
+import { type CSSProperties, type KeyboardEvent, type ReactNode, useCallback, useEffect } from 'react'
 import type { PlanDrawing } from '../../app/roof/plan-drawing.ts'
 import { classNames } from '../ui/class-names.ts'
 import { CameraMarks } from './camera-marks.tsx'
@@ -11,7 +11,7 @@ import styles from './plan-canvas.module.css'
 import type { PlanTool } from './plan-tool.ts'
 import { roundLengthFt, toScreen, type PlanView } from './plan-view.ts'
 import { FrontMark, Legend, NorthArrow, ScaleBar } from './sheet-furniture.tsx'
-import { type PlanViewState, usePlanView } from './use-plan-view.ts'
+import type { PlanStage } from './use-plan-stage.ts'
 
 /** What of the plan belongs to the present selection. */
 export interface PlanHighlights {
@@ -20,26 +20,35 @@ export interface PlanHighlights {
   readonly photo: (id: string) => ShapeState
 }
 
-interface PlanCanvasProps {
+/** The plan as every tool shows it. */
+export interface PlanScene {
+  readonly stage: PlanStage
   readonly drawing: PlanDrawing
   readonly highlights: PlanHighlights
-  readonly tool: PlanTool
   readonly showsCameras: boolean
-  /** Buttons and panels over the drawing; they get the view to act on. */
-  readonly children?: (state: PlanViewState) => ReactNode
+}
+
+interface PlanCanvasProps {
+  readonly scene: PlanScene
+  readonly tool: PlanTool
+  /** Panels over the drawing. */
+  readonly children?: ReactNode
 }
 
 /** The roof plan on a sheet that can be moved and zoomed, with the present tool at work on it. */
-export function PlanCanvas({ drawing, highlights, tool, showsCameras, children }: PlanCanvasProps) {
-  const area = useRef<HTMLDivElement>(null)
-  const state = usePlanView(area, drawing.bounds)
-  const { view, size } = state
-  const gestures = useCanvasGestures({ area, state, tool })
-  const onKeyDown = useCallback((event: KeyboardEvent<HTMLDivElement>) => moveByArrow(event, { state, tool }), [state, tool])
+export function PlanCanvas({ scene, tool, children }: PlanCanvasProps) {
+  const { stage, drawing, highlights, showsCameras } = scene
+  const { area, view, size } = stage
+  const gestures = useCanvasGestures({ stage, tool })
+  const wantsKeys = tool.cross !== null
+  useEffect(() => {
+    if (wantsKeys) area?.focus({ preventScroll: true })
+  }, [wantsKeys, area])
+  const onKeyDown = useCallback((event: KeyboardEvent<HTMLDivElement>) => moveByArrow(event, { stage, tool }), [stage, tool])
   return (
     <div className={styles['frame']}>
       <div
-        ref={area}
+        ref={stage.setArea}
         role="application"
         tabIndex={0}
         aria-label="Roof plan"
@@ -75,7 +84,7 @@ export function PlanCanvas({ drawing, highlights, tool, showsCameras, children }
         <Legend drawing={drawing} showsCameras={showsCameras} />
       </div>
       <NorthArrow upAzimuthDeg={drawing.upAzimuthDeg} />
-      {children?.(state)}
+      {children}
     </div>
   )
 }

@@ -34,13 +34,15 @@ export interface Drawing {
 
 interface DrawInput {
   readonly facets: readonly Facet[]
+  /** Corners that were drawn before. */
+  readonly startWith: readonly PlanPoint[]
   readonly onClosed: (outline: readonly PlanPoint[]) => void
   readonly onDigit: (typed: string) => void
 }
 
 /** Draws a facet corner by corner, by pointer, by typed sides or by the keyboard's cross. */
-export function useDrawTool({ facets, onClosed, onDigit }: DrawInput): Drawing {
-  const [path, setPath] = useState<readonly PlanPoint[]>([])
+export function useDrawTool({ facets, startWith, onClosed, onDigit }: DrawInput): Drawing {
+  const [path, setPath] = useState<readonly PlanPoint[]>(startWith)
   const [snap, setSnap] = useState<Snap | null>(null)
   const [refusal, setRefusal] = useState<string | null>(null)
   const targets = useMemo(() => {

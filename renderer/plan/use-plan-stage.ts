@@ -1,10 +1,15 @@
-import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState, type RefObject } from 'react'
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import type { PlanBounds } from '../../app/roof/plan-drawing.ts'
 import { fittedView, pannedView, type PlanView, type ScreenPoint, type ScreenSize, zoomedView } from './plan-view.ts'
 
-export interface PlanViewState {
+/** The drawing area and what part of the plan is in sight there. It outlives a change of tool. */
+export interface PlanStage {
+  readonly area: HTMLElement | null
+  /** Given to the drawing area as its ref. */
+  readonly setArea: (area: HTMLElement | null) => void
   readonly view: PlanView
   readonly size: ScreenSize
+  /** Shows the whole plan. */
   fit(): void
   zoom(factor: number, at?: ScreenPoint): void
   pan(by: ScreenPoint): void
@@ -13,10 +18,11 @@ export interface PlanViewState {
 }
 
 /**
- * Keeps what part of the plan is in sight. The plan is fitted once the drawing area has a size, again when its size
- * changes while nobody has moved it, and on demand.
+ * Keeps what part of the plan is in sight. The plan is fitted once the drawing area has a size, again when its size or
+ * the plan changes while nobody has moved it, and on demand.
  */
-export function usePlanView(area: RefObject<HTMLElement | null>, bounds: PlanBounds): PlanViewState {
+export function usePlanStage(bounds: PlanBounds): PlanStage {
+  const [area, setArea] = useState<HTMLElement | null>(null)
   const [size, setSize] = useState<ScreenSize>({ width: 0, height: 0 })
   const [view, setView] = useState<PlanView>({ scale: 8, originX: 0, originY: 0 })
   const moved = useRef(false)
@@ -25,12 +31,9 @@ export function usePlanView(area: RefObject<HTMLElement | null>, bounds: PlanBou
     latest.current = { bounds, size }
   })
   useLayoutEffect(() => {
-    const element = area.current
-    if (element === null) return undefined
-    const watcher = new ResizeObserver(() => {
-      setSize({ width: element.clientWidth, height: element.clientHeight })
-    })
-    watcher.observe(element)
+    if (area === null) return undefined
+    const watcher = new ResizeObserver(() => setSize({ width: area.clientWidth, height: area.clientHeight }))
+    watcher.observe(area)
     return () => watcher.disconnect()
   }, [area])
   const { minXFt, minYFt, maxXFt, maxYFt } = bounds
@@ -55,5 +58,5 @@ export function usePlanView(area: RefObject<HTMLElement | null>, bounds: PlanBou
   const keep = useCallback(() => {
     moved.current = true
   }, [])
-  return useMemo(() => ({ view, size, fit, zoom, pan, keep }), [view, size, fit, zoom, pan, keep])
+  return useMemo(() => ({ area, setArea, view, size, fit, zoom, pan, keep }), [area, view, size, fit, zoom, pan, keep])
 }

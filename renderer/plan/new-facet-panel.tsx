@@ -1,0 +1,100 @@
+import { useState } from 'react'
+import type { PlanPoint } from '../../app/job/places.ts'
+import type { Facet } from '../../app/roof/facet.ts'
+import { Button } from '../ui/button.tsx'
+import { KeyHint } from '../ui/key-hint.tsx'
+import { NumberField } from '../ui/number-field.tsx'
+import { TextField } from '../ui/text-field.tsx'
+import { directionWords } from '../../app/packet/format/directions.ts'
+import styles from './plan-panels.module.css'
+
+/** A drawn facet that still needs its words and pitch. */
+export interface NewFacet {
+  readonly outline: readonly PlanPoint[]
+  readonly letter: string
+  readonly name: string
+  readonly pitchRise: number | null
+  readonly downslopeAzimuthDeg: number
+}
+
+interface NewFacetPanelProps {
+  readonly facet: NewFacet
+  readonly others: readonly Facet[]
+  readonly onChange: (facet: NewFacet) => void
+  readonly onSave: (facet: NewFacet & { readonly pitchRise: number }) => void
+  readonly onCancel: () => void
+}
+
+/** Asks for a drawn facet's letter, pitch and direction before it is added. */
+export function NewFacetPanel({ facet, others, onChange, onSave, onCancel }: NewFacetPanelProps) {
+  const [asked, setAsked] = useState(false)
+  const letterFault = faultOfLetter(facet.letter, others)
+  const { pitchRise } = facet
+  function save() {
+    setAsked(true)
+    if (letterFault === null && pitchRise !== null) onSave({ ...facet, letter: facet.letter.trim(), pitchRise })
+  }
+  return (
+    <form
+      className={styles['floating']}
+      aria-label="New facet"
+      data-plan-control
+      onSubmit={(event) => {
+        event.preventDefault()
+        save()
+      }}
+    >
+      <p className={styles['lead']}>New facet: press the arrow on its eave, and give its pitch.</p>
+      <div className={styles['pair']}>
+        <TextField
+          label="Letter"
+          value={facet.letter}
+          onChange={(letter) => onChange({ ...facet, letter })}
+          error={letterFault}
+        />
+        <NumberField
+          label="Pitch"
+          unit=":12"
+          value={pitchRise}
+          onChange={(next) => onChange({ ...facet, pitchRise: next })}
+          min={0}
+          max={36}
+          autoFocus
+          error={asked && pitchRise === null ? 'Type the rise in 12 inches, such as 5.' : null}
+        />
+        <NumberField
+          label="Faces"
+          unit="°"
+          value={facet.downslopeAzimuthDeg}
+          onChange={(deg) => onChange({ ...facet, downslopeAzimuthDeg: deg === null ? facet.downslopeAzimuthDeg : deg % 360 })}
+          min={0}
+          max={360}
+          help={directionWords(facet.downslopeAzimuthDeg)}
+        />
+      </div>
+      <TextField
+        label="Name (may stay empty)"
+        value={facet.name}
+        onChange={(name) => onChange({ ...facet, name })}
+        placeholder="front, left of the door"
+      />
+      <div className={styles['line']}>
+        <Button look="main" type="submit">
+          Add the facet <KeyHint keys="Enter" />
+        </Button>
+        <Button look="quiet" onPress={onCancel}>
+          Back to drawing
+        </Button>
+      </div>
+    </form>
+  )
+}
+
+/** What is wrong with a facet's letter, in words; null when it can stay. */
+export function faultOfLetter(letter: string, others: readonly Facet[]): string | null {
+  const text = letter.trim()
+  if (text === '') return 'A facet needs a letter.'
+  if (!/^[\p{L}\p{N}]{1,4}$/u.test(text)) return 'Up to four letters and digits.'
+  const taken = others.some((facet) => facet.letter.toUpperCase() === text.toUpperCase())
+  return taken ? `Another facet is ${text} already.` : null
+}
