@@ -1,4 +1,4 @@
-import { spawn } from 'node:child_process'
+import { spawn, spawnSync } from 'node:child_process'
 import { existsSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { homedir } from 'node:os'
@@ -20,7 +20,7 @@ export async function startCommand(_json: boolean, library: string | undefined):
   const folder = library ?? defaultLibrary()
   const display = hasDisplay()
   const runtime = display ? electronRuntime() : null
-  if (runtime !== null && existsSync(electronBinding(programFolder))) return runWindow(runtime, folder)
+  if (runtime !== null && prepareDriver()) return runWindow(runtime, folder)
   if (display)
     print(
       'The window runtime is not installed here, so the workstation opens in the browser. See "What the window needs" in the README.',
@@ -49,6 +49,13 @@ function electronRuntime(): string | null {
   } catch {
     return null
   }
+}
+
+/** Makes sure that the database driver has a build for the window's runtime beside Node's own. */
+function prepareDriver(): boolean {
+  if (existsSync(electronBinding(programFolder))) return true
+  const script = join(programFolder, 'main', 'hosts', 'electron', 'prepare-driver.js')
+  return spawnSync(process.execPath, [script], { stdio: 'inherit' }).status === 0
 }
 
 function runWindow(runtime: string, library: string): Promise<number> {

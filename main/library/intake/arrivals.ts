@@ -6,10 +6,9 @@ import type { PhotoFile } from '../../../app/evidence/photo.ts'
 import { storedName } from '../file-names.ts'
 import type { JobLayout } from '../layout.ts'
 import { makePreviews } from '../previews/make-previews.ts'
-import { readFacts } from '../reading/read-facts.ts'
+import { readFacts, readLargeFacts } from '../reading/read-facts.ts'
 import { ARRIVING, syncFolder, writeWhole } from '../write-file.ts'
 import type { Waiting } from './find-files.ts'
-import { largeFileFacts } from './large-file-facts.ts'
 
 /** Files above this are copied as a stream and kept as attachments; no camera photo comes near it. */
 const LARGE_BYTES = 256 * 1024 * 1024
@@ -48,7 +47,7 @@ export async function bringIn(
   const bytes = await readFile(waiting.path)
   const sha256 = createHash('sha256').update(bytes).digest('hex')
   if (options.isDouble(sha256)) return { double: sha256 }
-  const facts = await readFacts({ bytes, fileName: waiting.fileName, nowMs: options.nowMs })
+  const facts = await readFacts({ bytes, sha256, fileName: waiting.fileName, nowMs: options.nowMs })
   const name = storedName(sha256, waiting.fileName)
   const folder = facts.kind === 'picture' ? options.places.originals : options.places.attachments
   const [, made] = await Promise.all([
@@ -70,7 +69,7 @@ async function bringInLarge(waiting: Waiting, options: ArrivalOptions): Promise<
       await rm(temporary, { force: true })
       return { double: sha256 }
     }
-    const facts = await largeFileFacts({ head, bytes, sha256, fileName: waiting.fileName })
+    const facts = await readLargeFacts({ head, bytes, sha256, fileName: waiting.fileName })
     const name = storedName(sha256, waiting.fileName)
     await rename(temporary, join(options.places.attachments, name))
     await syncFolder(options.places.attachments)
