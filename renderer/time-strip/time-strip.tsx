@@ -5,12 +5,12 @@ import { useSelection } from '../state/selection.tsx'
 import { Button } from '../ui/button.tsx'
 import { IconButton } from '../ui/icon-button.tsx'
 import { countWords } from '../ui/quantity-words.ts'
+import { useElementSize } from '../ui/use-element-size.ts'
 import { type StripContent, stripContent } from './strip-lanes.ts'
 import { StripPicture } from './strip-picture.tsx'
 import { stripScale, type TimeWindow } from './strip-scale.ts'
 import { whenWords } from './strip-words.ts'
 import styles from './time-strip.module.css'
-import { useWidth } from './use-width.ts'
 
 /** The inspection minute by minute: photos as ticks in a lane per camera, findings at their first photo's time. */
 export function TimeStrip() {
@@ -66,7 +66,7 @@ interface BodyProps {
 
 function StripBody({ content, clock, window, onWindow }: BodyProps) {
   const holder = useRef<HTMLDivElement>(null)
-  const widthPx = useWidth(holder)
+  const { widthPx } = useElementSize(holder)
   const { select } = useSelection()
   const scale = useMemo(() => {
     const instants = content.lanes.flatMap((lane) => lane.photos.map((one) => one.instantMs))

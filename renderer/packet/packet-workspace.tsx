@@ -1,0 +1,136 @@
+import { useMemo, useState } from 'react'
+import { type PacketOptions, packetOptionsSchema } from '../../app/packet/options.ts'
+import { useDesk } from '../client/client-context.tsx'
+import { useJob } from '../state/job-state.tsx'
+import { useProblems } from '../state/problems.tsx'
+import { useTasks } from '../state/tasks.tsx'
+import { Button } from '../ui/button.tsx'
+import { useMessages } from '../ui/message.tsx'
+import { Panel } from '../ui/panel.tsx'
+import { countWords } from '../ui/quantity-words.ts'
+import { SegmentedChoice } from '../ui/segmented-choice.tsx'
+import { IssueDialog } from './issue-dialog.tsx'
+import { IssuedList } from './issued-list.tsx'
+import styles from './packet.module.css'
+import { Preview } from './preview.tsx'
+import { ProblemList } from './problem-list.tsx'
+import { overrulesOf, type Reasons } from './reasons.ts'
+import { useDraft } from './use-draft.ts'
+
+/** The packet: what to mend, how it is set out, its pages, and the revisions issued. */
+export function PacketWorkspace() {
+  const [options, setOptions] = useState<PacketOptions>(() => packetOptionsSchema.parse({}))
+  const [reasons, setReasons] = useState<Reasons>(new Map())
+  const problems = useProblems()
+  const draft = useDraft(options)
+  return (
+    <div className={styles['packet']}>
+      <div className={styles['side']}>
+        <div className={styles['scroll']}>
+          <Panel title="Before issuing">
+            <ProblemList
+              problems={problems}
+              reasons={reasons}
+              onReason={(id, reason) => setReasons(new Map([...reasons, [id, reason]]))}
+            />
+          </Panel>
+          <Panel title="Set out">
+            <Options options={options} onOptions={setOptions} />
+          </Panel>
+          <Panel title="Issued">
+            <IssuedList />
+          </Panel>
+        </div>
+        <IssueBar options={options} reasons={reasons} onReasons={setReasons} />
+      </div>
+      <Preview draft={draft} />
+    </div>
+  )
+}
+
+function Options({ options, onOptions }: { options: PacketOptions; onOptions: (options: PacketOptions) => void }) {
+  return (
+    <div className={styles['options']}>
+      <SegmentedChoice
+        label="Paper"
+        options={[
+          { key: 'letter', label: 'US Letter' },
+          { key: 'a4', label: 'A4' },
+        ]}
+        value={options.paper}
+        onChange={(paper) => onOptions({ ...options, paper })}
+      />
+      <SegmentedChoice
+        label="Photos a page"
+        options={[
+          { key: '2', label: '2' },
+          { key: '4', label: '4' },
+          { key: '6', label: '6' },
+        ]}
+        value={`${options.photosPerPage}`}
+        onChange={(chosen) => onOptions({ ...options, photosPerPage: perPage[chosen] })}
+      />
+    </div>
+  )
+}
+
+const perPage = { '2': 2, '4': 4, '6': 6 } as const
+
+interface IssueBarProps {
+  readonly options: PacketOptions
+  readonly reasons: Reasons
+  readonly onReasons: (reasons: Reasons) => void
+}
+
+function IssueBar({ options, reasons, onReasons }: IssueBarProps) {
+  const { packets } = useJob()
+  const problems = useProblems()
+  const [isAsking, setAsking] = useState(false)
+  const issuing = useIssuing()
+  const blocking = problems.filter((problem) => problem.weight === 'blocking').length
+  const revision = Math.max(0, ...packets.map((packet) => packet.revision)) + 1
+  return (
+    <footer className={styles['issueBar']}>
+      <Button look="main" isDisabled={blocking > 0 || issuing.isRunning} onPress={() => setAsking(true)}>
+        Issue revision {revision}
+      </Button>
+      <span className={styles['quiet']}>
+        {issuing.isRunning
+          ? 'Issuing; progress stands at the left.'
+          : blocking > 0
+            ? `${countWords(blocking, 'thing')} must be mended first.`
+            : ''}
+      </span>
+      <IssueDialog
+        isOpen={isAsking}
+        onClose={() => setAsking(false)}
+        revision={revision}
+        problems={problems}
+        reasons={reasons}
+        onReasons={onReasons}
+        onIssue={() => {
+          setAsking(false)
+          void issuing.start(options, overrulesOf(problems, reasons))
+        }}
+      />
+    </footer>
+  )
+}
+
+function useIssuing() {
+  const desk = useDesk()
+  const { job } = useJob()
+  const { tasks } = useTasks()
+  const { say } = useMessages()
+  const isRunning = useMemo(
+    () => tasks.some((task) => task.kind === 'issue' && task.jobId === job.id && task.state === 'running'),
+    [tasks, job.id],
+  )
+  return {
+    isRunning,
+    async start(options: PacketOptions, overrules: ReturnType<typeof overrulesOf>) {
+      const reply = await desk.call('packet.issue', { jobId: job.id, options, overrules })
+      if (!reply.ok) say({ tone: 'error', text: reply.error.message, help: reply.error.help })
+    },
+  }
+}

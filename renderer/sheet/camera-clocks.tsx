@@ -1,0 +1,119 @@
+import { type FocusEvent, useEffect, useMemo, useRef, useState } from 'react'
+import type { Camera, CameraClock } from '../../app/evidence/camera.ts'
+import { type Photo, photoLabel } from '../../app/evidence/photo.ts'
+import { dayWords, jobClock, timeWords } from '../state/job-clock.ts'
+import { useEdit, useJob } from '../state/job-state.tsx'
+import { cameraName } from '../time-strip/strip-lanes.ts'
+import { countWords } from '../ui/quantity-words.ts'
+import { TextField } from '../ui/text-field.tsx'
+import { clockText, readClock } from './clock-text.ts'
+import { correctedExample } from './corrected-example.ts'
+import styles from './sheet.module.css'
+import { TypedField } from './typed-field.tsx'
+
+/** The cameras of the job, and how far each one's clock was off. */
+export function CameraClocks() {
+  const { cameras, photos } = useJob()
+  return (
+    <section className={styles['section']} aria-label="Cameras" data-field="cameras">
+      <header className={styles['side']}>
+        <h3 className={styles['sectionTitle']}>Cameras</h3>
+        <p className={styles['note']}>
+          What is added to each camera's clock, and how that is known. The files stay as they are.
+        </p>
+      </header>
+      <div className={styles['cameras']}>
+        {cameras.length === 0 ? <p className={styles['quiet']}>Cameras appear here when photos are taken in.</p> : null}
+        {cameras.map((camera) => (
+          <CameraRow key={camera.id} camera={camera} photos={photos.filter((photo) => photo.cameraId === camera.id)} />
+        ))}
+      </div>
+    </section>
+  )
+}
+
+function CameraRow({ camera, photos }: { camera: Camera; photos: readonly Photo[] }) {
+  const { draft, change, save } = useClockDraft(camera)
+  function onBlur(event: FocusEvent) {
+    if (!event.currentTarget.contains(event.relatedTarget)) save()
+  }
+  return (
+    <div className={styles['camera']} role="group" aria-label={cameraName(camera)} onBlur={onBlur}>
+      <CameraFacts camera={camera} photos={photos} />
+      <TypedField
+        label="Add to its clock"
+        name={`cameras.${camera.id}`}
+        placeholder="+7 min 0 s"
+        value={draft.correctionMs}
+        write={clockText}
+        read={readClock}
+        onChange={(correctionMs) => change({ correctionMs })}
+      />
+      <TextField
+        label="How that is known"
+        placeholder="Photo of a phone's clock, P-001"
+        value={draft.why}
+        onChange={(why) => change({ why })}
+      />
+      <Example photos={photos} correctionMs={draft.correctionMs} />
+    </div>
+  )
+}
+
+/** A camera's clock while a person works on it; saved as one step. */
+function useClockDraft(camera: Camera) {
+  const edit = useEdit()
+  const [draft, setDraft] = useState(camera.clock)
+  // The field commits and the row saves in one and the same event, before React has drawn the new draft.
+  const latest = useRef(camera.clock)
+  useEffect(() => {
+    latest.current = camera.clock
+    setDraft(camera.clock)
+  }, [camera.clock])
+  return {
+    draft,
+    change(patch: Partial<CameraClock>) {
+      latest.current = { ...latest.current, ...patch }
+      setDraft(latest.current)
+    },
+    save() {
+      const clock = latest.current
+      const { correctionMs, why } = camera.clock
+      if (clock.correctionMs !== correctionMs || clock.why !== why)
+        void edit('cameras.set-clock', { id: camera.id, clock })
+    },
+  }
+}
+
+function CameraFacts({ camera, photos }: { camera: Camera; photos: readonly Photo[] }) {
+  const job = useJob()
+  const clock = useMemo(() => jobClock(job), [job])
+  const instants = photos.flatMap((photo) => photo.time.instantMs ?? [])
+  const first = Math.min(...instants)
+  const last = Math.max(...instants)
+  return (
+    <div>
+      <p className={styles['cameraName']}>{cameraName(camera)}</p>
+      <p className={styles['quiet']}>
+        {camera.serial === '' ? 'No serial number' : `Serial ${camera.serial}`}, {countWords(photos.length, 'photo')}
+      </p>
+      <p className={styles['quiet']}>
+        {instants.length === 0
+          ? 'No times'
+          : `${dayWords(first, clock)} ${timeWords(first, clock)} to ${dayWords(first, clock) === dayWords(last, clock) ? '' : `${dayWords(last, clock)} `}${timeWords(last, clock)}`}
+      </p>
+    </div>
+  )
+}
+
+function Example({ photos, correctionMs }: { photos: readonly Photo[]; correctionMs: number }) {
+  const photo = photos.find((one) => one.file.written.local !== null)
+  const written = photo?.file.written.local ?? null
+  if (photo === undefined || written === null || correctionMs === 0) return null
+  const example = correctedExample(written, correctionMs)
+  return (
+    <p className={styles['example']}>
+      {photoLabel(photo.number)}: the camera wrote {example.before}, it is read as <strong>{example.after}</strong>.
+    </p>
+  )
+}
