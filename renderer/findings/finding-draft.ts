@@ -116,7 +116,8 @@ function draftExtent(extent: Extent): DraftExtent {
   }
 }
 
-function savedExtent({ kind, amount }: DraftExtent): Extent | null {
+/** The extent as a record; null while its amount is missing. */
+export function savedExtent({ kind, amount }: DraftExtent): Extent | null {
   switch (kind) {
     case 'exactly':
     case 'at-least':

@@ -1,4 +1,12 @@
-import { type MouseEvent as ReactMouseEvent, type PointerEvent as ReactPointerEvent, type RefObject, useEffect, useLayoutEffect, useMemo, useRef } from 'react'
+import {
+  type MouseEvent as ReactMouseEvent,
+  type PointerEvent as ReactPointerEvent,
+  type RefObject,
+  useEffect,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+} from 'react'
 import { readHit } from './plan-hit.ts'
 import type { PlanDrag, PlanPointer, PlanTool } from './plan-tool.ts'
 import { toPlan, type ScreenPoint } from './plan-view.ts'
@@ -12,7 +20,13 @@ export const REACH_PX = 10
 type Gesture =
   | { readonly kind: 'press'; readonly start: ScreenPoint; readonly pointerId: number }
   | { readonly kind: 'pan'; last: ScreenPoint; readonly pointerId: number }
-  | { readonly kind: 'drag'; readonly drag: PlanDrag; readonly start: ScreenPoint; begun: boolean; readonly pointerId: number }
+  | {
+      readonly kind: 'drag'
+      readonly drag: PlanDrag
+      readonly start: ScreenPoint
+      begun: boolean
+      readonly pointerId: number
+    }
 
 interface GestureInput {
   readonly stage: PlanStage
@@ -87,7 +101,9 @@ function startGesture(refs: GestureRefs, event: ReactPointerEvent<HTMLElement>, 
   if (event.button !== 0) return null
   const input = refs.latest.current
   const drag = input.tool.grab?.(planPointer(input, event, at)) ?? null
-  return drag === null ? { kind: 'press', start: at, pointerId } : { kind: 'drag', drag, start: at, begun: false, pointerId }
+  return drag === null
+    ? { kind: 'press', start: at, pointerId }
+    : { kind: 'drag', drag, start: at, begun: false, pointerId }
 }
 
 function carryOn(refs: GestureRefs, event: ReactPointerEvent<HTMLElement>, at: ScreenPoint): void {
@@ -175,7 +191,10 @@ interface MouseLike {
   readonly altKey: boolean
 }
 
-function screenPoint(event: { clientX: number; clientY: number; currentTarget: EventTarget | null }, area?: HTMLElement): ScreenPoint {
+function screenPoint(
+  event: { clientX: number; clientY: number; currentTarget: EventTarget | null },
+  area?: HTMLElement,
+): ScreenPoint {
   const element = area ?? event.currentTarget
   if (!(element instanceof HTMLElement)) return { x: 0, y: 0 }
   const box = element.getBoundingClientRect()

@@ -80,7 +80,10 @@ const arrows: Readonly<Record<string, readonly [number, number]>> = {
   ArrowDown: [0, -1],
 }
 
-function onHandleKey(event: KeyboardEvent<HTMLElement>, { at, onMove, onDrop, onPress, onRemove }: DragHandleProps): void {
+function onHandleKey(
+  event: KeyboardEvent<HTMLElement>,
+  { at, onMove, onDrop, onPress, onRemove }: DragHandleProps,
+): void {
   const arrow = arrows[event.key]
   if (arrow !== undefined) {
     const stepFt = event.shiftKey ? STEP_FT * 10 : event.altKey ? 1 / 12 : STEP_FT

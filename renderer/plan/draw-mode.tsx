@@ -31,8 +31,20 @@ export function DrawMode({ scene, path, onMode }: DrawModeProps) {
   })
   const cancel = () => onMode(LOOK)
   useCommands([
-    { id: 'plan-draw.close', label: 'Close the outline', keys: 'Enter', enabled: drawing.path.length >= 3, perform: drawing.close },
-    { id: 'plan-draw.back', label: 'Remove the last corner', keys: 'Backspace', enabled: drawing.path.length > 0, perform: drawing.removeLast },
+    {
+      id: 'plan-draw.close',
+      label: 'Close the outline',
+      keys: 'Enter',
+      enabled: drawing.path.length >= 3,
+      perform: drawing.close,
+    },
+    {
+      id: 'plan-draw.back',
+      label: 'Remove the last corner',
+      keys: 'Backspace',
+      enabled: drawing.path.length > 0,
+      perform: drawing.removeLast,
+    },
     { id: 'plan-draw.cancel', label: 'Stop drawing', keys: 'Escape', enabled: true, perform: cancel },
   ])
   return (

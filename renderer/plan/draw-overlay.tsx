@@ -22,7 +22,9 @@ export function DrawOverlay({ path, snap, view }: DrawOverlayProps) {
   return (
     <g className={styles['drawing']}>
       <path className={styles['drawnLine']} d={linePath(path, view)} />
-      {underWay === null ? null : <path className={styles['nextLine']} d={linePath([underWay.from, underWay.to], view)} />}
+      {underWay === null ? null : (
+        <path className={styles['nextLine']} d={linePath([underWay.from, underWay.to], view)} />
+      )}
       {sides.map((side, index) => (
         <SideLength key={index} side={side} view={view} />
       ))}
@@ -89,5 +91,8 @@ function SnapMark({ snap, view }: { snap: Snap | null; view: PlanView }) {
 /** An open line through plan points, on the screen. */
 export function linePath(points: readonly PlanPoint[], view: PlanView): string {
   if (points.length < 2) return ''
-  return `M${points.map((point) => toScreen(view, point)).map(({ x, y }) => `${x} ${y}`).join('L')}`
+  return `M${points
+    .map((point) => toScreen(view, point))
+    .map(({ x, y }) => `${x} ${y}`)
+    .join('L')}`
 }

@@ -20,12 +20,17 @@ interface DrawPanelProps {
 /** The side under way in numbers, and fields to type it instead. */
 export function DrawPanel({ drawing, length, onLength, lengthField, onCancel, onAdded }: DrawPanelProps) {
   const [direction, setDirection] = useState('')
-  const [wrong, setWrong] = useState<{ length: string | null; direction: string | null }>({ length: null, direction: null })
+  const [wrong, setWrong] = useState<{ length: string | null; direction: string | null }>({
+    length: null,
+    direction: null,
+  })
   const corners = drawing.path.length
   function add() {
     const feet = parseTypedLength(length)
     const deg =
-      direction.trim() === '' ? (drawing.live?.directionDeg ?? null) : parseTypedDirection(direction, drawing.lastDirectionDeg)
+      direction.trim() === ''
+        ? (drawing.live?.directionDeg ?? null)
+        : parseTypedDirection(direction, drawing.lastDirectionDeg)
     setWrong({
       length: feet === null ? 'Type a length such as 24, 24\' 6" or 7.4 m.' : null,
       direction: deg === null ? 'Type 90, up, left, or a turn such as +90.' : null,
@@ -47,7 +52,14 @@ export function DrawPanel({ drawing, length, onLength, lengthField, onCancel, on
         }}
       >
         <div ref={lengthField}>
-          <TextField label="Length" value={length} onChange={onLength} placeholder={'24\' 6"'} error={wrong.length} isDisabled={corners === 0} />
+          <TextField
+            label="Length"
+            value={length}
+            onChange={onLength}
+            placeholder={'24\' 6"'}
+            error={wrong.length}
+            isDisabled={corners === 0}
+          />
         </div>
         <TextField
           label="Direction"

@@ -10,6 +10,9 @@ export function facetUnderPin(facets: readonly Facet[], pin: Pin): Facet | null 
 }
 
 function meanOf(points: readonly PlanPoint[]): PlanPoint {
-  const sum = points.reduce((total, point) => ({ xFt: total.xFt + point.xFt, yFt: total.yFt + point.yFt }), { xFt: 0, yFt: 0 })
+  const sum = points.reduce((total, point) => ({ xFt: total.xFt + point.xFt, yFt: total.yFt + point.yFt }), {
+    xFt: 0,
+    yFt: 0,
+  })
   return { xFt: sum.xFt / points.length, yFt: sum.yFt / points.length }
 }

@@ -26,7 +26,9 @@ export const FacetShapes = memo(function FacetShapes({ facets, scale, stateOf }:
       ))}
       {facets.map((facet) => {
         const roomPx = (roomFt.get(facet.id) ?? 0) * scale
-        return <FacetLabel key={facet.id} facet={facet} detail={roomPx > 34 ? 'full' : roomPx > 20 ? 'arrow' : 'letter'} />
+        return (
+          <FacetLabel key={facet.id} facet={facet} detail={roomPx > 34 ? 'full' : roomPx > 20 ? 'arrow' : 'letter'} />
+        )
       })}
     </g>
   )
@@ -54,7 +56,9 @@ const FacetLabel = memo(function FacetLabel({ facet, detail }: FacetLabelProps) 
   return (
     <g
       className={styles['label']}
-      style={{ transform: `translate(${labelAt.xFt}px, ${labelAt.yFt}px) scale(var(--per-pixel), calc(-1 * var(--per-pixel)))` }}
+      style={{
+        transform: `translate(${labelAt.xFt}px, ${labelAt.yFt}px) scale(var(--per-pixel), calc(-1 * var(--per-pixel)))`,
+      }}
       {...hitAttribute({ kind: 'facet', id: facet.id })}
     >
       <text className={styles['letter']} textAnchor="middle" dominantBaseline="central">

@@ -28,7 +28,10 @@ export function NameMode({ scene, outline, onMode }: NameModeProps) {
   const { select } = useSelection()
   const { upAzimuthDeg } = job.frame
   const [facet, setFacet] = useState<NewFacet>(() => {
-    const eave = likelyEave(outline, facets.flatMap((other) => sidesOf(other.outline)))
+    const eave = likelyEave(
+      outline,
+      facets.flatMap((other) => sidesOf(other.outline)),
+    )
     return {
       outline,
       letter: nextFacetLetter(facets.map((other) => other.letter)),
@@ -67,7 +70,13 @@ export function NameMode({ scene, outline, onMode }: NameModeProps) {
   }
   return (
     <PlanCanvas scene={scene} tool={tool}>
-      <NewFacetPanel facet={facet} others={facets} onChange={setFacet} onSave={(ready) => void save(ready)} onCancel={back} />
+      <NewFacetPanel
+        facet={facet}
+        others={facets}
+        onChange={setFacet}
+        onSave={(ready) => void save(ready)}
+        onCancel={back}
+      />
     </PlanCanvas>
   )
 }

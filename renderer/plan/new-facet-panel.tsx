@@ -66,7 +66,9 @@ export function NewFacetPanel({ facet, others, onChange, onSave, onCancel }: New
           label="Faces"
           unit="°"
           value={facet.downslopeAzimuthDeg}
-          onChange={(deg) => onChange({ ...facet, downslopeAzimuthDeg: deg === null ? facet.downslopeAzimuthDeg : deg % 360 })}
+          onChange={(deg) =>
+            onChange({ ...facet, downslopeAzimuthDeg: deg === null ? facet.downslopeAzimuthDeg : deg % 360 })
+          }
           min={0}
           max={360}
           help={directionWords(facet.downslopeAzimuthDeg)}

@@ -62,7 +62,11 @@ describe('moving a facet', () => {
   const triangle = [at(0, 0), at(4, 0), at(4, 4)]
 
   it('keeps its shape', () => {
-    expect(moveFacetOutline(triangle, at(0.1, 0.2), { corners: [], reachFt: 0.5 })).toEqual([at(0.1, 0.2), at(4.1, 0.2), at(4.1, 4.2)])
+    expect(moveFacetOutline(triangle, at(0.1, 0.2), { corners: [], reachFt: 0.5 })).toEqual([
+      at(0.1, 0.2),
+      at(4.1, 0.2),
+      at(4.1, 4.2),
+    ])
   })
 
   it('joins a corner that comes near another facet, exactly', () => {

@@ -72,7 +72,9 @@ export function insertSharedCorner(
   if (side.detached) return [changed]
   const neighbours = facets.flatMap((facet) => {
     if (facet.id === side.facet.id) return []
-    const shared = sidesOf(facet.outline).find((other) => samePlace(other.from, own.to) && samePlace(other.to, own.from))
+    const shared = sidesOf(facet.outline).find(
+      (other) => samePlace(other.from, own.to) && samePlace(other.to, own.from),
+    )
     return shared === undefined ? [] : [{ facet, outline: withCornerInserted(facet.outline, shared.index, at) }]
   })
   return [changed, ...neighbours]

@@ -29,7 +29,11 @@ const PinMark = memo(function PinMark({ pin, state }: { pin: PinShape; state: Sh
       {...hitAttribute({ kind: 'finding', id: pin.findingId })}
     >
       <PinLine pin={pin} />
-      <g style={{ transform: `translate(${markerAt.xFt}px, ${markerAt.yFt}px) scale(var(--per-pixel), calc(-1 * var(--per-pixel)))` }}>
+      <g
+        style={{
+          transform: `translate(${markerAt.xFt}px, ${markerAt.yFt}px) scale(var(--per-pixel), calc(-1 * var(--per-pixel)))`,
+        }}
+      >
         <circle className={styles['pinHalo']} r="14.5" />
         <circle className={styles['pinDisc']} r="10.5" />
         <text className={styles['pinNumber']} textAnchor="middle" dominantBaseline="central">

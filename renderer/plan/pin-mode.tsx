@@ -33,8 +33,20 @@ export function PinMode({ scene, finding, onMode, onNewFinding }: PinModeProps) 
   }
   const pinning = usePinTool({ kind, facets, onPlaced: (pin) => void placed(pin) })
   useCommands([
-    { id: 'plan-pin.finish', label: 'Finish the line or area', keys: 'Enter', enabled: pinning.canFinish, perform: pinning.finish },
-    { id: 'plan-pin.back', label: 'Remove the last point', keys: 'Backspace', enabled: pinning.points.length > 0, perform: pinning.removeLast },
+    {
+      id: 'plan-pin.finish',
+      label: 'Finish the line or area',
+      keys: 'Enter',
+      enabled: pinning.canFinish,
+      perform: pinning.finish,
+    },
+    {
+      id: 'plan-pin.back',
+      label: 'Remove the last point',
+      keys: 'Backspace',
+      enabled: pinning.points.length > 0,
+      perform: pinning.removeLast,
+    },
     { id: 'plan-pin.cancel', label: 'Stop placing the pin', keys: 'Escape', enabled: true, perform: cancel },
   ])
   return (

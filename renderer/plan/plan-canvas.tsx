@@ -44,7 +44,10 @@ export function PlanCanvas({ scene, tool, children }: PlanCanvasProps) {
   useEffect(() => {
     if (wantsKeys) area?.focus({ preventScroll: true })
   }, [wantsKeys, area])
-  const onKeyDown = useCallback((event: KeyboardEvent<HTMLDivElement>) => moveByArrow(event, { stage, tool }), [stage, tool])
+  const onKeyDown = useCallback(
+    (event: KeyboardEvent<HTMLDivElement>) => moveByArrow(event, { stage, tool }),
+    [stage, tool],
+  )
   return (
     <div className={styles['frame']}>
       <div
@@ -92,7 +95,12 @@ export function PlanCanvas({ scene, tool, children }: PlanCanvasProps) {
 function Cross({ tool, view }: { tool: PlanTool; view: PlanView }) {
   if (tool.cross?.at === null || tool.cross === null) return null
   const at = toScreen(view, tool.cross.at)
-  return <path className={styles['cross']} d={`M${at.x - REACH_PX} ${at.y}H${at.x + REACH_PX}M${at.x} ${at.y - REACH_PX}V${at.y + REACH_PX}`} />
+  return (
+    <path
+      className={styles['cross']}
+      d={`M${at.x - REACH_PX} ${at.y}H${at.x + REACH_PX}M${at.x} ${at.y - REACH_PX}V${at.y + REACH_PX}`}
+    />
+  )
 }
 
 /** Shapes of a fixed size on the screen shrink by this, so that zooming changes one number and no shape. */

@@ -7,7 +7,10 @@ import type { SnapTargets } from './snapping.ts'
 export const LENGTH_STEP_FT = 0.5
 
 /** Everything of the drawn roof that a new point may hold on to. */
-export function roofTargets(facets: readonly Facet[], more: { readonly levels?: readonly PlanPoint[] } = {}): SnapTargets {
+export function roofTargets(
+  facets: readonly Facet[],
+  more: { readonly levels?: readonly PlanPoint[] } = {},
+): SnapTargets {
   const corners = facets.flatMap((facet) => facet.outline)
   return {
     corners,

@@ -25,7 +25,13 @@ export function ShapeMode({ scene, facet, onMode }: ShapeModeProps) {
   const canRemove = shaping.picked !== null && facet.outline.length > 3
   useCommands([
     { id: 'plan-shape.done', label: 'Leave the corners', keys: 'Escape', enabled: true, perform: done },
-    { id: 'plan-shape.remove', label: 'Remove the picked corner', keys: 'Delete', enabled: canRemove, perform: shaping.removePicked },
+    {
+      id: 'plan-shape.remove',
+      label: 'Remove the picked corner',
+      keys: 'Delete',
+      enabled: canRemove,
+      perform: shaping.removePicked,
+    },
   ])
   const tool: PlanTool = {
     ...shaping.tool,

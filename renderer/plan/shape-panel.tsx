@@ -19,7 +19,8 @@ export function ShapePanel({ facet, shaping, onDone }: ShapePanelProps) {
     <section className={styles['floating']} aria-label={`Corners of facet ${facet.letter}`} data-plan-control>
       <p className={styles['lead']}>Corners of facet {facet.letter}</p>
       <p className={styles['quiet']}>
-        Drag a square to move a corner, a circle to add one, the cross to move the facet; an arrow says over which side water leaves.
+        Drag a square to move a corner, a circle to add one, the cross to move the facet; an arrow says over which side
+        water leaves.
       </p>
       <Checkbox isSelected={detached} onChange={shaping.setDetached}>
         Detach from neighbouring facets

@@ -11,7 +11,13 @@ export function NorthArrow({ upAzimuthDeg }: { upAzimuthDeg: number }) {
       <g transform={`rotate(${-upAzimuthDeg})`}>
         <path className={styles['northDark']} d="M0 -14L6 12L0 7Z" />
         <path className={styles['northLight']} d="M0 -14L-6 12L0 7Z" />
-        <text className={styles['northLetter']} y="-21" textAnchor="middle" dominantBaseline="central" transform={`rotate(${upAzimuthDeg} 0 -21)`}>
+        <text
+          className={styles['northLetter']}
+          y="-21"
+          textAnchor="middle"
+          dominantBaseline="central"
+          transform={`rotate(${upAzimuthDeg} 0 -21)`}
+        >
           N
         </text>
       </g>

@@ -38,7 +38,8 @@ export function useLookTool({ selected, onSelect, onOpen, onPinMoved }: LookInpu
         cancel: () => setMoved(null),
       }
     },
-    overlay: (view) => (moved === null ? null : <PinOverlay points={pinPoints(moved)} closes={moved.kind === 'area'} view={view} />),
+    overlay: (view) =>
+      moved === null ? null : <PinOverlay points={pinPoints(moved)} closes={moved.kind === 'area'} view={view} />,
   }
 }
 
@@ -48,7 +49,8 @@ export function pinPoints(pin: Pin): readonly PlanPoint[] {
 }
 
 function shiftedPin(pin: Pin, from: PlanPoint, to: PlanPoint): Pin {
-  const shift = (point: PlanPoint) => tidyPoint({ xFt: point.xFt + to.xFt - from.xFt, yFt: point.yFt + to.yFt - from.yFt })
+  const shift = (point: PlanPoint) =>
+    tidyPoint({ xFt: point.xFt + to.xFt - from.xFt, yFt: point.yFt + to.yFt - from.yFt })
   switch (pin.kind) {
     case 'point':
       return { kind: 'point', at: shift(pin.at) }

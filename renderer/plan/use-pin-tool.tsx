@@ -78,13 +78,23 @@ export function usePinTool({ kind, facets, onPlaced }: PinInput): Pinning {
           if (next !== null) place(next)
         },
       },
-      overlay: (view) => <PinOverlay points={next === null ? points : [...points, next]} closes={kind === 'area'} view={view} />,
+      overlay: (view) => (
+        <PinOverlay points={next === null ? points : [...points, next]} closes={kind === 'area'} view={view} />
+      ),
     },
   }
 }
 
 /** The pin as it would become. */
-export function PinOverlay({ points, closes, view }: { points: readonly PlanPoint[]; closes: boolean; view: PlanView }) {
+export function PinOverlay({
+  points,
+  closes,
+  view,
+}: {
+  points: readonly PlanPoint[]
+  closes: boolean
+  view: PlanView
+}) {
   const [first] = points
   const line = closes && first !== undefined && points.length > 2 ? [...points, first] : points
   return (

@@ -24,7 +24,8 @@ function usePlanHighlights(): PlanHighlights {
   const { selection } = useSelection()
   const related = useRelated()
   return useMemo(() => {
-    const state = (isSelected: boolean, isRelated: boolean): ShapeState => (isSelected ? 'selected' : isRelated ? 'related' : 'plain')
+    const state = (isSelected: boolean, isRelated: boolean): ShapeState =>
+      isSelected ? 'selected' : isRelated ? 'related' : 'plain'
     const has = (ids: ReadonlySet<string>, id: string) => ids.has(id)
     const photoIds: ReadonlySet<string> = new Set(selection.kind === 'photos' ? selection.ids : [])
     return {

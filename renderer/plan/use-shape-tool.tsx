@@ -52,8 +52,10 @@ export function useShapeTool({ facets, facet, onSave }: ShapeInput): Shaping {
   }
   const outline = draft?.[0]?.outline ?? facet.outline
   const actions: ShapeActions = {
-    moveCorner: (index, move) => show(moveSharedCorner(facets, { facet, index, detached }, cornerPlace({ facets, facet, index }, move))),
-    insertAt: (index, move) => show(insertSharedCorner(facets, { facet, index, detached }, insertPlace(facets, facet, move))),
+    moveCorner: (index, move) =>
+      show(moveSharedCorner(facets, { facet, index, detached }, cornerPlace({ facets, facet, index }, move))),
+    insertAt: (index, move) =>
+      show(insertSharedCorner(facets, { facet, index, detached }, insertPlace(facets, facet, move))),
     moveAll: (from, move) => show([{ facet, outline: movedFacet({ facets, facet, from }, move) }]),
     drop: () => {
       if (held.current !== null) void save(held.current)

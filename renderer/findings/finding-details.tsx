@@ -1,0 +1,4 @@
+/** The selected finding. */
+export function FindingDetails() {
+  return null
+}

@@ -1,0 +1,72 @@
+import { useState } from 'react'
+import { useCommands } from '../state/commands.ts'
+import { useJob } from '../state/job-state.tsx'
+import { useSelection } from '../state/selection.tsx'
+import { Button } from '../ui/button.tsx'
+import { EmptyState } from '../ui/empty-state.tsx'
+import { EVERY_FINDING, filteredFindings } from './finding-filter.ts'
+import { FindingEditor } from './finding-editor.tsx'
+import { FindingsBar } from './findings-bar.tsx'
+import { FindingsTable, useLackCounts } from './findings-table.tsx'
+import styles from './findings-workspace.module.css'
+import { type FormPlace, useOpenForm } from './use-open-form.ts'
+
+/** The findings: a table over the form of the selected one. */
+export function FindingsWorkspace() {
+  const { findings } = useJob()
+  const { selection } = useSelection()
+  const [filter, setFilter] = useState(EVERY_FINDING)
+  const lacks = useLackCounts()
+  const place = useOpenForm()
+  const selectedPhotos = selection.kind === 'photos' ? selection.ids.length : 0
+  useCommands([{ id: 'findings.new', label: 'New finding', keys: 'N', enabled: true, perform: place.startNew }])
+  const shown = filteredFindings(findings, filter, lacks)
+  return (
+    <div className={styles['workspace']}>
+      <FindingsBar filter={filter} onFilter={setFilter} selectedPhotos={selectedPhotos} onNew={place.startNew} />
+      {findings.length === 0 ? null : (
+        <div className={styles['table']}>
+          <FindingsTable
+            findings={shown}
+            onOpen={() => document.getElementById('finding-observed')?.scrollIntoView()}
+          />
+          {shown.length === 0 ? <p className={styles['none']}>No finding fits. Clear a filter to see more.</p> : null}
+        </div>
+      )}
+      <FormArea place={place} />
+    </div>
+  )
+}
+
+function FormArea({ place }: { place: FormPlace }) {
+  const { findings, photos } = useJob()
+  const { open, isAskedToLeave } = place
+  if (open !== null) {
+    return (
+      <FindingEditor
+        key={open.id ?? 'new'}
+        open={open}
+        isAskedToLeave={isAskedToLeave}
+        onLeft={place.onLeft}
+        onStay={place.onStay}
+        onDone={place.onDone}
+      />
+    )
+  }
+  if (findings.length > 0)
+    return <p className={styles['hint']}>Select a finding to read or change it, or start a new one.</p>
+  return (
+    <EmptyState
+      title="No finding is recorded yet"
+      sentence={
+        photos.length === 0
+          ? 'Write down what was found, one thing at a time. Photos can be attached later.'
+          : 'Select photos that show one thing, then start a finding from them. What is sound is a finding too.'
+      }
+    >
+      <Button look="main" onPress={place.startNew}>
+        Start a finding
+      </Button>
+    </EmptyState>
+  )
+}

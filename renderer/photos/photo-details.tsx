@@ -1,0 +1,4 @@
+/** The selected photos. */
+export function PhotoDetails() {
+  return null
+}

@@ -1,0 +1,4 @@
+/** The photos of the job. */
+export function PhotosWorkspace() {
+  return null
+}

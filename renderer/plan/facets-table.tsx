@@ -1,0 +1,130 @@
+import { useMemo } from 'react'
+import { areaFigure, squaresFigure } from '../../app/packet/format/areas.ts'
+import { directionWords } from '../../app/packet/format/directions.ts'
+import { feetInches } from '../../app/packet/format/lengths.ts'
+import { edgeTotals, roofEdges } from '../../app/roof/edges.ts'
+import type { Facet } from '../../app/roof/facet.ts'
+import { facetGeometry, roofTotals, type FacetGeometry } from '../../app/roof/facet-geometry.ts'
+import type { EdgeKind } from '../../app/roof/plan-drawing.ts'
+import { useJob } from '../state/job-state.tsx'
+import { useRelated, useSelection } from '../state/selection.tsx'
+import { type Column, DataTable } from '../ui/data-table.tsx'
+import { countWords } from '../ui/quantity-words.ts'
+import { edgeWords } from './edge-lines.tsx'
+import styles from './facets-table.module.css'
+
+interface Row {
+  readonly facet: Facet
+  readonly geometry: FacetGeometry
+}
+
+const columns: readonly Column<Row>[] = [
+  {
+    key: 'letter',
+    title: 'Facet',
+    width: '64px',
+    cell: ({ facet }) => <strong>{facet.letter}</strong>,
+    sortBy: ({ facet }) => facet.letter,
+  },
+  {
+    key: 'name',
+    title: 'Name',
+    width: 'minmax(90px, 1fr)',
+    cell: ({ facet }) => facet.name,
+    sortBy: ({ facet }) => facet.name,
+  },
+  {
+    key: 'pitch',
+    title: 'Pitch',
+    width: '66px',
+    align: 'end',
+    cell: ({ geometry }) => geometry.pitchLabel,
+    sortBy: ({ facet }) => facet.pitchRise,
+  },
+  {
+    key: 'faces',
+    title: 'Faces',
+    width: '140px',
+    cell: ({ facet }) => directionWords(facet.downslopeAzimuthDeg),
+    sortBy: ({ facet }) => facet.downslopeAzimuthDeg,
+  },
+  {
+    key: 'area',
+    title: 'Area, sq ft',
+    width: '92px',
+    align: 'end',
+    cell: ({ geometry }) => areaFigure(geometry.areaSqFt),
+    sortBy: ({ geometry }) => geometry.areaSqFt,
+  },
+  {
+    key: 'squares',
+    title: 'Squares',
+    width: '78px',
+    align: 'end',
+    cell: ({ geometry }) => squaresFigure(geometry.squares),
+    sortBy: ({ geometry }) => geometry.squares,
+  },
+  {
+    key: 'inspected',
+    title: 'Inspected',
+    width: '88px',
+    align: 'end',
+    cell: ({ facet }) => (facet.inspected.percent === null ? 'not stated' : `${facet.inspected.percent}%`),
+    sortBy: ({ facet }) => facet.inspected.percent,
+  },
+]
+
+/** All facets with pitch, direction, area and inspected share, and the roof's sums under them. */
+export function FacetsTable({ onOpen }: { onOpen: (facet: Facet) => void }) {
+  const { facets } = useJob()
+  const { selection, select } = useSelection()
+  const { facetIds } = useRelated()
+  const rows = useMemo(() => facets.map((facet) => ({ facet, geometry: facetGeometry(facet) })), [facets])
+  return (
+    <div className={styles['table']}>
+      <div className={styles['rows']}>
+        <DataTable
+          label="Facets"
+          columns={columns}
+          rows={rows}
+          rowKey={({ facet }) => facet.id}
+          rowHeightPx={28}
+          selectedKey={selection.kind === 'facet' ? selection.id : null}
+          relatedKeys={facetIds}
+          onSelect={({ facet }) => select({ kind: 'facet', id: facet.id })}
+          onOpen={({ facet }) => onOpen(facet)}
+          initialSorting={{ column: 'letter', direction: 'up' }}
+        />
+      </div>
+      <RoofSums />
+    </div>
+  )
+}
+
+function RoofSums() {
+  const { facets, job } = useJob()
+  const { upAzimuthDeg } = job.frame
+  const sums = useMemo(() => {
+    const edges = edgeTotals(roofEdges(facets, upAzimuthDeg))
+    const kinds = (Object.keys(edgeWords) as EdgeKind[]).filter((kind) => edges[kind] > 0)
+    return { totals: roofTotals(facets), lengths: kinds.map((kind) => ({ kind, lengthFt: edges[kind] })) }
+  }, [facets, upAzimuthDeg])
+  const { planAreaSqFt, areaSqFt, squares } = sums.totals
+  return (
+    <div className={styles['sums']}>
+      <p>
+        <strong>
+          {countWords(facets.length, 'facet')}, {areaFigure(areaSqFt)} sq ft sloped, {squaresFigure(squares)} squares
+        </strong>{' '}
+        on {areaFigure(planAreaSqFt)} sq ft of plan, no waste added
+      </p>
+      <p className={styles['lengths']}>
+        {sums.lengths.map(({ kind, lengthFt }) => (
+          <span key={kind}>
+            {edgeWords[kind]} {feetInches(lengthFt)}
+          </span>
+        ))}
+      </p>
+    </div>
+  )
+}

@@ -1,0 +1,157 @@
+import { useState } from 'react'
+import type { Pin } from '../../app/evidence/finding.ts'
+import { blankDraft } from '../findings/finding-draft.ts'
+import { FindingDialog } from '../findings/finding-dialog.tsx'
+import { useCommands } from '../state/commands.ts'
+import { useJob } from '../state/job-state.tsx'
+import { useSelection } from '../state/selection.tsx'
+import { Button } from '../ui/button.tsx'
+import { EmptyState } from '../ui/empty-state.tsx'
+import { IconButton } from '../ui/icon-button.tsx'
+import { DrawMode } from './draw-mode.tsx'
+import { facetUnderPin } from './facet-at.ts'
+import { FacetsTable } from './facets-table.tsx'
+import { LookMode } from './look-mode.tsx'
+import { NameMode } from './name-mode.tsx'
+import { PinMode } from './pin-mode.tsx'
+import type { PlanScene } from './plan-canvas.tsx'
+import { LOOK, type PlanMode } from './plan-mode.ts'
+import { PlanToolbar } from './plan-toolbar.tsx'
+import styles from './plan-workspace.module.css'
+import { ShapeMode } from './shape-mode.tsx'
+import { SheetSettings } from './sheet-settings.tsx'
+import { usePlanScene } from './use-plan-scene.ts'
+
+/** The roof plan: facets are drawn and changed here, findings are pinned, and everything on it can be selected. */
+export function PlanWorkspace() {
+  const { facets } = useJob()
+  const { selection } = useSelection()
+  const [mode, setMode] = useState<PlanMode>(LOOK)
+  const [showsCameras, setShowsCameras] = useState(false)
+  const [showsSheet, setShowsSheet] = useState(false)
+  const [newPin, setNewPin] = useState<Pin | null>(null)
+  const scene = usePlanScene(showsCameras)
+  const { stage } = scene
+  const looking = mode.kind === 'look'
+  const facet = facets.find((one) => selection.kind === 'facet' && one.id === selection.id)
+
+  const draw = () => setMode({ kind: 'draw', path: [] })
+  const shape = () => {
+    if (facet !== undefined) setMode({ kind: 'shape', facetId: facet.id })
+  }
+  const pin = () => setMode({ kind: 'pin', findingId: selection.kind === 'finding' ? selection.id : null })
+  const cameras = () => setShowsCameras(!showsCameras)
+  useCommands([
+    { id: 'plan.draw', label: 'Draw a facet', keys: 'D', enabled: looking, perform: draw },
+    {
+      id: 'plan.corners',
+      label: 'Edit the corners of the selected facet',
+      keys: 'E',
+      enabled: looking && facet !== undefined,
+      perform: shape,
+    },
+    { id: 'plan.pin', label: 'Place a pin', keys: 'P', enabled: looking, perform: pin },
+    { id: 'plan.cameras', label: 'Show or hide the cameras', keys: 'C', enabled: looking, perform: cameras },
+    { id: 'plan.fit', label: 'Show the whole roof', keys: '0', enabled: looking, perform: stage.fit },
+  ])
+  return (
+    <div className={styles['workspace']}>
+      <PlanToolbar
+        mode={mode.kind}
+        stage={stage}
+        canShape={facet !== undefined}
+        showsCameras={showsCameras}
+        onCameras={setShowsCameras}
+        onDraw={draw}
+        onShape={shape}
+        onPin={pin}
+        onSheet={() => setShowsSheet(true)}
+      />
+      <div className={styles['canvas']}>
+        <ModeOnStage scene={scene} mode={mode} onMode={setMode} onNewFinding={setNewPin} />
+        {looking && facets.length === 0 ? <Teaching onDraw={draw} /> : null}
+      </div>
+      {facets.length === 0 ? null : <FacetsFoot onOpen={(facetId) => setMode({ kind: 'shape', facetId })} />}
+      <SheetSettings isOpen={showsSheet} onClose={() => setShowsSheet(false)} />
+      {newPin === null ? null : (
+        <FindingDialog
+          start={{ ...blankDraft(), pin: newPin, facetId: facetUnderPin(facets, newPin)?.id ?? null }}
+          onClose={() => {
+            setNewPin(null)
+            setMode(LOOK)
+          }}
+        />
+      )}
+    </div>
+  )
+}
+
+interface ModeOnStageProps {
+  readonly scene: PlanScene
+  readonly mode: PlanMode
+  readonly onMode: (mode: PlanMode) => void
+  readonly onNewFinding: (pin: Pin) => void
+}
+
+function ModeOnStage({ scene, mode, onMode, onNewFinding }: ModeOnStageProps) {
+  const { facets, findings } = useJob()
+  switch (mode.kind) {
+    case 'look':
+      return <LookMode scene={scene} onMode={onMode} />
+    case 'draw':
+      return <DrawMode scene={scene} path={mode.path} onMode={onMode} />
+    case 'name':
+      return <NameMode scene={scene} outline={mode.outline} onMode={onMode} />
+    case 'shape': {
+      const facet = facets.find((one) => one.id === mode.facetId)
+      return facet === undefined ? (
+        <LookMode scene={scene} onMode={onMode} />
+      ) : (
+        <ShapeMode key={facet.id} scene={scene} facet={facet} onMode={onMode} />
+      )
+    }
+    case 'pin': {
+      const finding = findings.find((one) => one.id === mode.findingId) ?? null
+      return (
+        <PinMode key={mode.findingId} scene={scene} finding={finding} onMode={onMode} onNewFinding={onNewFinding} />
+      )
+    }
+  }
+}
+
+function Teaching({ onDraw }: { onDraw: () => void }) {
+  return (
+    <div className={styles['teaching']}>
+      <EmptyState
+        title="No facet is drawn yet"
+        sentence="Draw each plane of the roof as seen from above: click its corners, or type its sides, such as 24' 6&quot;."
+      >
+        <Button look="main" onPress={onDraw}>
+          Draw the first facet
+        </Button>
+      </EmptyState>
+    </div>
+  )
+}
+
+function FacetsFoot({ onOpen }: { onOpen: (facetId: Extract<PlanMode, { kind: 'shape' }>['facetId']) => void }) {
+  const [isOpen, setOpen] = useState(true)
+  return (
+    <section className={styles['foot']} aria-label="Facets and sums">
+      <div className={styles['footHead']}>
+        <IconButton
+          icon={isOpen ? 'down' : 'up'}
+          label={isOpen ? 'Fold the table of facets' : 'Show the table of facets'}
+          aria-expanded={isOpen}
+          onPress={() => setOpen(!isOpen)}
+        />
+        <h2>Facets</h2>
+      </div>
+      {isOpen ? (
+        <div className={styles['table']}>
+          <FacetsTable onOpen={(facet) => onOpen(facet.id)} />
+        </div>
+      ) : null}
+    </section>
+  )
+}
