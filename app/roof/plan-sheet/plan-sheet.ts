@@ -1,0 +1,149 @@
+import type { PlanBounds, PlanDrawing } from '../plan-drawing.ts'
+import type { PlanPoint } from '../../job/places.ts'
+import { directionMarks } from './direction-marks.ts'
+import { cameraMarks, edgeMarks, facetMarks } from './roof-marks.ts'
+import { LEGEND_HEIGHT_PT, legendMarks } from './legend-marks.ts'
+import type { PlanMark, PlanTarget, SheetPoint } from './marks.ts'
+import { pinMarks } from './pin-marks.ts'
+import { largestScale, type PlanScale } from './scale.ts'
+
+/** A plan drawn on a sheet: marks in the order to draw them, pins as link targets, and the scale it is true to. */
+export interface PlanSheet {
+  readonly widthPt: number
+  readonly heightPt: number
+  readonly scale: PlanScale
+  readonly marks: readonly PlanMark[]
+  readonly targets: readonly PlanTarget[]
+}
+
+/** From plan feet (y up) to sheet points (y down). */
+export type ToSheet = (point: PlanPoint) => SheetPoint
+
+/** Room round the roof for markers that had to move out, the front marker and the north arrow. */
+const RIM_PT = 34
+const INSET_RIM_PT = 5
+/** How far a camera may stand off the roof and still widen an inset, in lengths of the roof. */
+const INSET_REACH = 0.6
+
+/** Draws a plan to the largest named scale that fits a sheet, with legend, scale bar, north and front, and pins that don't overlap. */
+export function planSheet(
+  drawing: PlanDrawing,
+  sheet: { widthPt: number; heightPt: number; scales: 'us' | 'metric' },
+): PlanSheet {
+  const { widthPt, heightPt } = sheet
+  const bounds = roofBounds(drawing)
+  const roomPt = { width: widthPt - 2 * RIM_PT, height: heightPt - LEGEND_HEIGHT_PT - 2 * RIM_PT }
+  const size = { width: bounds.maxXFt - bounds.minXFt, height: bounds.maxYFt - bounds.minYFt }
+  const scale = largestScale(size, roomPt, sheet.scales)
+  const drawingHeightPt = heightPt - LEGEND_HEIGHT_PT
+  const toSheet = mapping(bounds, scale.ptPerFt, { xPt: widthPt / 2, yPt: drawingHeightPt / 2 })
+  const facets = facetMarks(drawing.facets, toSheet)
+  const edges = edgeMarks(drawing.edges, toSheet)
+  const area = { widthPt, heightPt: drawingHeightPt }
+  const soft = [...facets.labels, ...edges.labels]
+  const pins = pinMarks(drawing.pins, toSheet, { ...area, soft })
+  const inView = drawing.cameras.filter((camera) => isInside(toSheet(camera.at), area))
+  return {
+    widthPt,
+    heightPt,
+    scale,
+    marks: [
+      ...facets.grounds,
+      ...pins.extents,
+      ...edges.marks,
+      ...facets.marks,
+      ...cameraMarks(inView, toSheet),
+      ...directionMarks(drawing, { toSheet, bounds, area }),
+      ...pins.marks,
+      ...legendMarks(drawing, { scale, topPt: drawingHeightPt, widthPt }),
+    ],
+    targets: pins.targets,
+  }
+}
+
+/** The plan drawn small, to any scale that fills the box: facets with their letters, edges, and where the cameras stood. */
+export function planInset(drawing: PlanDrawing, box: { widthPt: number; heightPt: number }): readonly PlanMark[] {
+  const roof = roofBounds(drawing)
+  const bounds = reachCameras(roof, drawing)
+  const room = { width: box.widthPt - 2 * INSET_RIM_PT, height: box.heightPt - 2 * INSET_RIM_PT }
+  const ptPerFt = Math.min(room.width / (bounds.maxXFt - bounds.minXFt), room.height / (bounds.maxYFt - bounds.minYFt))
+  const toSheet = mapping(bounds, ptPerFt, { xPt: box.widthPt / 2, yPt: box.heightPt / 2 })
+  const held = drawing.cameras.map((camera) => ({ ...camera, at: holdIn(camera.at, bounds) }))
+  const facets = facetMarks(drawing.facets, toSheet)
+  const edges = edgeMarks(drawing.edges, toSheet)
+  const letters = facets.marks.filter((mark) => mark.kind === 'text' && /^\p{L}/u.test(mark.text))
+  return [...facets.grounds, ...thin(edges.lines), ...letters, ...cameraMarks(held, toSheet)]
+}
+
+function thin(marks: readonly PlanMark[]): readonly PlanMark[] {
+  return marks.map((mark) =>
+    mark.kind === 'path' && mark.pen !== null
+      ? { ...mark, pen: { ...mark.pen, widthPt: mark.pen.widthPt * 0.5, dashPt: [] } }
+      : mark,
+  )
+}
+
+/** What the roof, its edges and its pins cover; the drawing's own bounds when there is nothing. */
+function roofBounds(drawing: PlanDrawing): PlanBounds {
+  const points = [
+    ...drawing.facets.flatMap((facet) => facet.outline),
+    ...drawing.edges.flatMap((edge) => [edge.from, edge.to]),
+    ...drawing.pins.flatMap((pin) => [...pin.points, pin.markerAt]),
+  ]
+  return points.length === 0 ? atLeastAFoot(drawing.bounds) : atLeastAFoot(boundsOf(points))
+}
+
+function boundsOf(points: readonly PlanPoint[]): PlanBounds {
+  const start = { minXFt: Infinity, minYFt: Infinity, maxXFt: -Infinity, maxYFt: -Infinity }
+  return points.reduce(
+    (b, p) => ({
+      minXFt: Math.min(b.minXFt, p.xFt),
+      minYFt: Math.min(b.minYFt, p.yFt),
+      maxXFt: Math.max(b.maxXFt, p.xFt),
+      maxYFt: Math.max(b.maxYFt, p.yFt),
+    }),
+    start,
+  )
+}
+
+function atLeastAFoot(bounds: PlanBounds): PlanBounds {
+  return {
+    ...bounds,
+    maxXFt: Math.max(bounds.maxXFt, bounds.minXFt + 1),
+    maxYFt: Math.max(bounds.maxYFt, bounds.minYFt + 1),
+  }
+}
+
+function reachCameras(roof: PlanBounds, drawing: PlanDrawing): PlanBounds {
+  const reach = INSET_REACH * Math.max(roof.maxXFt - roof.minXFt, roof.maxYFt - roof.minYFt)
+  const held = drawing.cameras.map((camera) =>
+    holdIn(camera.at, {
+      minXFt: roof.minXFt - reach,
+      minYFt: roof.minYFt - reach,
+      maxXFt: roof.maxXFt + reach,
+      maxYFt: roof.maxYFt + reach,
+    }),
+  )
+  const corners = [
+    { xFt: roof.minXFt, yFt: roof.minYFt },
+    { xFt: roof.maxXFt, yFt: roof.maxYFt },
+  ]
+  return boundsOf([...corners, ...held])
+}
+
+function holdIn(point: PlanPoint, bounds: PlanBounds): PlanPoint {
+  return {
+    xFt: Math.min(Math.max(point.xFt, bounds.minXFt), bounds.maxXFt),
+    yFt: Math.min(Math.max(point.yFt, bounds.minYFt), bounds.maxYFt),
+  }
+}
+
+function mapping(bounds: PlanBounds, ptPerFt: number, middle: SheetPoint): ToSheet {
+  const midX = (bounds.minXFt + bounds.maxXFt) / 2
+  const midY = (bounds.minYFt + bounds.maxYFt) / 2
+  return (p) => ({ xPt: middle.xPt + (p.xFt - midX) * ptPerFt, yPt: middle.yPt - (p.yFt - midY) * ptPerFt })
+}
+
+function isInside(point: SheetPoint, area: { widthPt: number; heightPt: number }): boolean {
+  return point.xPt >= 0 && point.yPt >= 0 && point.xPt <= area.widthPt && point.yPt <= area.heightPt
+}

@@ -1,0 +1,102 @@
+import { type OpenFont, withoutUnknownUnseen } from './font-shelf.ts'
+
+/** A glyph in its place: offsets and advance in thousandths of the text size. */
+export interface PlacedGlyph {
+  readonly id: number
+  /** The glyph's own width, which the PDF's font states. */
+  readonly width: number
+  readonly advance: number
+  readonly xOffset: number
+  readonly yOffset: number
+  readonly codePoints: readonly number[]
+}
+
+/** Glyphs from left to right, whichever way the text is read. */
+export interface GlyphRun {
+  readonly glyphs: readonly PlacedGlyph[]
+  /** Sum of advances, thousandths of the text size. */
+  readonly advance: number
+}
+
+const SCRIPTS: readonly (readonly [RegExp, string])[] = [
+  [/\p{Script=Arabic}/u, 'arab'],
+  [/\p{Script=Hebrew}/u, 'hebr'],
+  [/\p{Script=Devanagari}/u, 'dev2'],
+  [/\p{Script=Greek}/u, 'grek'],
+  [/\p{Script=Cyrillic}/u, 'cyrl'],
+]
+
+const KEPT_RUNS = 20_000
+const runs = new Map<string, GlyphRun>()
+
+/** Turns text of one font and one direction into glyphs. Shaping is slow and words come again, so runs are kept. */
+export function shape(font: OpenFont, text: string, rtl: boolean): GlyphRun {
+  const key = `${font.file.path}|${rtl ? 'r' : 'l'}|${text}`
+  const known = runs.get(key)
+  if (known !== undefined) return known
+  const run = (!rtl && font.file.pairwise ? shapeByPairs(font, text) : null) ?? shapeWhole(font, text, rtl)
+  if (runs.size >= KEPT_RUNS) runs.clear()
+  runs.set(key, run)
+  return run
+}
+
+function shapeWhole(font: OpenFont, text: string, rtl: boolean): GlyphRun {
+  const script = SCRIPTS.find(([pattern]) => pattern.test(text))?.[1] ?? 'latn'
+  const laid = font.font.layout(withoutUnknownUnseen(font, text), [], script, undefined, rtl ? 'rtl' : 'ltr')
+  const scale = 1000 / font.font.unitsPerEm
+  const glyphs = laid.glyphs.map((glyph, i) => {
+    const position = laid.positions[i]
+    return {
+      id: glyph.id,
+      width: glyph.advanceWidth * scale,
+      advance: (position?.xAdvance ?? glyph.advanceWidth) * scale,
+      xOffset: (position?.xOffset ?? 0) * scale,
+      yOffset: (position?.yOffset ?? 0) * scale,
+      codePoints: glyph.codePoints,
+    }
+  })
+  return { glyphs, advance: glyphs.reduce((sum, glyph) => sum + glyph.advance, 0) }
+}
+
+type Pairs = Map<string, readonly [PlacedGlyph, PlacedGlyph] | null>
+const pairsByFont = new Map<string, Pairs>()
+
+/**
+ * Shapes a word by laying out each pair of neighbours once per font: the same glyphs and kerning as laying out the whole,
+ * many times faster. Answers null where a pair is not simply two glyphs on the line (a ligature, a mark), which then
+ * needs the whole.
+ */
+function shapeByPairs(font: OpenFont, text: string): GlyphRun | null {
+  const pairs: Pairs = pairsByFont.get(font.file.path) ?? new Map()
+  pairsByFont.set(font.file.path, pairs)
+  const characters = [...text]
+  if (characters.length < 2) return null
+  const glyphs: PlacedGlyph[] = []
+  for (let i = 0; i + 1 < characters.length; i += 1) {
+    const pair = pairOf(font, pairs, `${characters[i] ?? ''}${characters[i + 1] ?? ''}`)
+    if (pair === null) return null
+    glyphs.push(pair[0])
+    if (i + 2 === characters.length) glyphs.push(pair[1])
+  }
+  return { glyphs, advance: glyphs.reduce((sum, glyph) => sum + glyph.advance, 0) }
+}
+
+function pairOf(font: OpenFont, pairs: Pairs, text: string): readonly [PlacedGlyph, PlacedGlyph] | null {
+  const known = pairs.get(text)
+  if (known !== undefined) return known
+  const [first, second, more] = shapeWhole(font, text, false).glyphs
+  const simple =
+    first !== undefined &&
+    second !== undefined &&
+    more === undefined &&
+    isOnLine(first) &&
+    isOnLine(second) &&
+    second.advance === second.width
+  const pair = simple ? ([first, second] as const) : null
+  pairs.set(text, pair)
+  return pair
+}
+
+function isOnLine(glyph: PlacedGlyph): boolean {
+  return glyph.xOffset === 0 && glyph.yOffset === 0 && glyph.codePoints.length === 1
+}
