@@ -1,0 +1,77 @@
+import type { ComponentEntry } from '../entries.ts'
+
+/** Parts that belong to a metal roof. */
+export const metalComponents = {
+  panel: {
+    label: 'Panel',
+    one: 'panel',
+    many: 'panels',
+    meaning: 'A sheet of the metal covering, with its ribs.',
+    coverings: ['metal'],
+    tagKey: 'pn',
+  },
+  seam: {
+    label: 'Seam',
+    one: 'seam',
+    many: 'seams',
+    meaning: 'The folded or snapped join between two panels.',
+    coverings: ['metal'],
+    tagKey: 'sm',
+  },
+  clip: {
+    label: 'Clip',
+    one: 'clip',
+    many: 'clips',
+    meaning: 'A hidden holder between panel and deck.',
+    coverings: ['metal'],
+    tagKey: 'cl',
+  },
+  pan: {
+    label: 'Pan',
+    one: 'pan',
+    many: 'pans',
+    meaning: 'The flat part of a panel between two ribs or seams.',
+    coverings: ['metal'],
+    tagKey: 'pa',
+  },
+  'ridge-flashing': {
+    label: 'Ridge or hip flashing',
+    one: 'ridge or hip flashing',
+    many: 'ridge and hip flashings',
+    meaning: 'The metal cap over a ridge or hip.',
+    coverings: ['metal'],
+    tagKey: 'r',
+  },
+  'rake-trim': {
+    label: 'Rake trim',
+    one: 'rake trim',
+    many: 'rake trims',
+    meaning: 'The metal that finishes a sloping gable edge.',
+    coverings: ['metal'],
+    tagKey: 'k',
+  },
+  'eave-cleat': {
+    label: 'Eave cleat',
+    one: 'eave cleat',
+    many: 'eave cleats',
+    meaning: 'The strip that edge metal or panel ends hook onto at the eave.',
+    coverings: ['metal'],
+    tagKey: 'el',
+  },
+  'exposed-screw': {
+    label: 'Exposed screw',
+    one: 'exposed screw',
+    many: 'exposed screws',
+    meaning: 'A screw through the face of a panel or trim.',
+    coverings: ['metal'],
+    tagKey: 'sc',
+  },
+  washer: {
+    label: 'Screw washer',
+    one: 'screw washer',
+    many: 'screw washers',
+    meaning: 'The sealing ring under an exposed screw head.',
+    coverings: ['metal'],
+    tagKey: 'w',
+  },
+} as const satisfies Record<string, ComponentEntry>

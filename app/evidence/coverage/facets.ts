@@ -1,0 +1,73 @@
+import type { Facet } from '../../roof/facet.ts'
+import type { PacketProblem } from '../../packet/problem.ts'
+import type { CaseFile } from '../case-file.ts'
+import { problem, type Check } from './check.ts'
+
+/** Facets without an overview photo, with an unknown or unexplained inspected share, or with a letter that another one has. */
+export const checkFacets: Check = (caseFile) => {
+  if (caseFile.facets.length === 0) {
+    return [
+      problem('plan-empty', {
+        weight: 'mend',
+        sentence: 'The roof plan has no facets. Draw at least the slopes that were looked at.',
+        place: { kind: 'plan' },
+      }),
+    ]
+  }
+  const seen = facetsWithOverview(caseFile)
+  return caseFile.facets.flatMap((facet) => [
+    ...sameLetter(facet, caseFile.facets),
+    ...(seen.has(facet.id) ? [] : [noOverview(facet)]),
+    ...inspectedShare(facet),
+  ])
+}
+
+function facetsWithOverview({ photos, findings }: CaseFile): ReadonlySet<string> {
+  const included = photos.filter(({ tags }) => tags.leftOutBecause === null)
+  const byId = new Map(included.map((photo) => [photo.id, photo]))
+  const tagged = included.flatMap(({ tags }) =>
+    tags.role === 'overview' && tags.facetId !== null ? [tags.facetId] : [],
+  )
+  const shown = findings.flatMap((finding) =>
+    finding.photos.flatMap(({ photoId, role }) => {
+      const photo = byId.get(photoId)
+      if (photo === undefined || role !== 'overview') return []
+      const facetId = photo.tags.facetId ?? finding.facetId
+      return facetId === null ? [] : [facetId]
+    }),
+  )
+  return new Set([...tagged, ...shown])
+}
+
+function noOverview(facet: Facet): PacketProblem {
+  return problem('facet-no-overview', {
+    weight: 'mend',
+    sentence: `Facet ${facet.letter} has no overview photo. Tag one that shows the whole slope.`,
+    place: { kind: 'facet', id: facet.id },
+  })
+}
+
+function sameLetter(facet: Facet, facets: readonly Facet[]): readonly PacketProblem[] {
+  const first = facets.find(({ letter }) => letter.toLowerCase() === facet.letter.toLowerCase())
+  if (first === undefined || first.id === facet.id) return []
+  return [
+    problem('facet-same-letter', {
+      weight: 'blocking',
+      sentence: `Two facets are called ${facet.letter}, so a reader can’t tell them apart. Rename one.`,
+      place: { kind: 'facet', id: facet.id },
+    }),
+  ]
+}
+
+function inspectedShare({ id, letter, inspected }: Facet): readonly PacketProblem[] {
+  const place = { kind: 'facet', id } as const
+  if (inspected.percent === null) {
+    const sentence = `It is not said how much of facet ${letter} was looked at. Without that, "nothing found" means nothing.`
+    return [problem('facet-share-unknown', { weight: 'mend', sentence, place })]
+  }
+  if (inspected.percent < 100 && inspected.note.trim() === '') {
+    const sentence = `${inspected.percent} % of facet ${letter} was looked at; say why not all of it.`
+    return [problem('facet-share-no-reason', { weight: 'notice', sentence, place })]
+  }
+  return []
+}

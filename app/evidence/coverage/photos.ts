@@ -1,0 +1,62 @@
+import type { PacketProblem } from '../../packet/problem.ts'
+import type { CaseFile } from '../case-file.ts'
+import { photoLabel, type Photo } from '../photo.ts'
+import { localDate } from '../photo-local-time.ts'
+import { problem, type Check } from './check.ts'
+
+/** Roles of photos that show the house and need no finding. */
+const HOUSE_ROLES: ReadonlySet<string | null> = new Set(['overview', 'elevation', 'document'])
+
+/** Photos of the packet that are untagged, unused, without time, taken on another day, or that can't be shown. */
+export const checkPhotos: Check = (caseFile) => {
+  if (caseFile.photos.length === 0) {
+    const sentence = 'No photo has been taken in yet.'
+    return [problem('photos-none', { weight: 'mend', sentence, place: { kind: 'job' } })]
+  }
+  const used = usedPhotoIds(caseFile)
+  const dates = new Set(caseFile.job.sheet.inspection.dates)
+  return caseFile.photos
+    .filter(({ tags }) => tags.leftOutBecause === null)
+    .flatMap((photo) => [...tagging(photo, used), ...timing(photo, dates), ...showing(photo)])
+}
+
+function usedPhotoIds({ findings, readings }: CaseFile): ReadonlySet<string> {
+  return new Set([
+    ...findings.flatMap(({ photos }) => photos.map(({ photoId }) => photoId)),
+    ...readings.flatMap(({ photoIds }) => photoIds),
+  ])
+}
+
+function told(check: string, photo: Photo, weight: PacketProblem['weight'], sentence: string): PacketProblem {
+  return problem(check, {
+    weight,
+    sentence: `${photoLabel(photo.number)} ${sentence}`,
+    place: { kind: 'photo', id: photo.id },
+  })
+}
+
+function tagging(photo: Photo, used: ReadonlySet<string>): readonly PacketProblem[] {
+  if (used.has(photo.id)) return []
+  const { facetId, role, component, condition, caption } = photo.tags
+  const untagged =
+    facetId === null && role === null && component === null && condition === null && caption.trim() === ''
+  if (untagged) {
+    return [told('photo-untagged', photo, 'mend', 'has no tag and no finding. Tag it, or leave it out and say why.')]
+  }
+  if (HOUSE_ROLES.has(role)) return []
+  return [told('photo-unused', photo, 'notice', 'is in no finding and no reading.')]
+}
+
+function timing(photo: Photo, dates: ReadonlySet<string>): readonly PacketProblem[] {
+  const date = localDate(photo.time)
+  if (date === null) return [told('photo-no-time', photo, 'mend', 'has no known time.')]
+  if (dates.size === 0 || dates.has(date) || photo.tags.role === 'document') return []
+  const sentence = `was taken on ${date}, which is not an inspection date. Check the camera’s clock or the job sheet.`
+  return [told('photo-other-day', photo, 'mend', sentence)]
+}
+
+function showing(photo: Photo): readonly PacketProblem[] {
+  return photo.preview === 'ready'
+    ? []
+    : [told('photo-not-shown', photo, 'mend', 'can’t be shown: no preview could be made. Leave it out and say why.')]
+}

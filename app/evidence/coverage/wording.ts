@@ -1,0 +1,109 @@
+import type { PacketProblem, ProblemPlace } from '../../packet/problem.ts'
+import { wordingFlags } from '../../packet/wording-guard.ts'
+import type { CaseFile } from '../case-file.ts'
+import { lookedAtLabels } from '../catalog/labels.ts'
+import { findingLabel, type Finding } from '../finding.ts'
+import { photoLabel } from '../photo.ts'
+import { readingLabel } from '../reading-label.ts'
+import { problem, type Check } from './check.ts'
+
+/** Free text that a person typed, where it stands, and what to call it. */
+interface TypedText {
+  readonly place: ProblemPlace
+  readonly field: string
+  readonly called: string
+  readonly text: string
+}
+
+/** Wording outside a contractor's part in any free text that a packet prints. */
+export const checkWording: Check = (caseFile) => typedTexts(caseFile).flatMap(flagged)
+
+function flagged({ place, field, called, text }: TypedText): readonly PacketProblem[] {
+  const flags = wordingFlags(text)
+  const [first] = flags
+  if (first === undefined) return []
+  const words = [...new Set(flags.map(({ matched }) => `"${matched}"`))].join(', ')
+  const sentence = `${called}: ${words}. ${first.why} ${first.instead}`
+  return [problem('wording', { weight: 'mend', sentence, place, detail: field })]
+}
+
+function typedTexts(caseFile: CaseFile): readonly TypedText[] {
+  return [
+    ...sheetTexts(caseFile),
+    ...caseFile.facets.map(({ id, letter, inspected }) => ({
+      place: { kind: 'facet', id } as const,
+      field: 'inspected.note',
+      called: `Facet ${letter}, inspected share`,
+      text: inspected.note,
+    })),
+    ...caseFile.photos.flatMap(({ id, number, tags }) => [
+      typed({ kind: 'photo', id }, 'caption', `${photoLabel(number)}, caption`, tags.caption),
+      typed(
+        { kind: 'photo', id },
+        'leftOutBecause',
+        `${photoLabel(number)}, reason left out`,
+        tags.leftOutBecause ?? '',
+      ),
+    ]),
+    ...caseFile.findings.flatMap(findingTexts),
+    ...caseFile.readings.map(({ id, number, note }) =>
+      typed({ kind: 'reading', id }, 'note', `${readingLabel(number)}, note`, note),
+    ),
+    ...caseFile.cameras.map(({ id, clock }) =>
+      typed({ kind: 'job' }, `camera.${id}`, 'Reason of a clock correction', clock.why),
+    ),
+  ]
+}
+
+function typed(place: ProblemPlace, field: string, called: string, text: string): TypedText {
+  return { place, field, called, text }
+}
+
+function sheetTexts({ job }: CaseFile): readonly TypedText[] {
+  const { loss, inspection, covering, permits, priorRepairs, notes } = job.sheet
+  const one = (field: string, called: string, text: string) =>
+    typed({ kind: 'sheet', field }, field, `Job sheet, ${called}`, text)
+  return [
+    one('loss.description', 'loss', loss.description),
+    one('inspection.weather', 'weather at the inspection', inspection.weather),
+    one('inspection.marksOnArrival', 'marks on arrival', inspection.marksOnArrival),
+    one('inspection.overallOpinion', 'overall opinion', inspection.overallOpinion),
+    one('covering.fastening', 'fastening', covering.fastening),
+    one('covering.underlayment', 'underlayment', covering.underlayment),
+    one('covering.stockNote', 'matching stock', covering.stockNote),
+    one('permits', 'permits', permits.map(({ description }) => description).join('\n')),
+    one('priorRepairs', 'earlier repairs', priorRepairs.map(({ description }) => description).join('\n')),
+    one('notes', 'notes', notes),
+  ]
+}
+
+function findingTexts(finding: Finding): readonly TypedText[] {
+  const { cause, lookedAt } = finding
+  const one = (field: string, called: string, text: string) =>
+    typed({ kind: 'finding', id: finding.id }, field, `${findingLabel(finding.number)}, ${called}`, text)
+  return [
+    one('observation', 'observation', finding.observation),
+    one('placeWords', 'place in words', finding.placeWords),
+    one('degree', 'degree', finding.degree),
+    one('temporaryMeasure', 'temporary measure', finding.temporaryMeasure),
+    one('measurements', 'measurements', finding.measurements.map(({ note }) => note).join('\n')),
+    one('cause.note', 'opinion on cause', cause.note),
+    one('cause.indicatorsSeen', 'indicators seen', cause.indicatorsSeen.join('\n')),
+    one('cause.indicatorsLookedForNotSeen', 'indicators not seen', cause.indicatorsLookedForNotSeen.join('\n')),
+    one(
+      'cause.otherExplanations',
+      'other explanations',
+      cause.otherExplanations.map(({ explanation, whyLessLikely }) => `${explanation}: ${whyLessLikely}`).join('\n'),
+    ),
+    ...lookedAtTexts(lookedAt, one),
+  ]
+}
+
+function lookedAtTexts(
+  lookedAt: Finding['lookedAt'],
+  one: (field: string, called: string, text: string) => TypedText,
+): readonly TypedText[] {
+  return (['debris', 'fastener', 'fractureFace', 'bedding', 'footTraffic'] as const).map((key) =>
+    one(`lookedAt.${key}`, lookedAtLabels[key].heading.toLowerCase(), lookedAt[key]),
+  )
+}

@@ -1,0 +1,199 @@
+import { causes } from '../evidence/catalog/causes.ts'
+import { componentLabel, components } from '../evidence/catalog/components.ts'
+import { conditions } from '../evidence/catalog/conditions.ts'
+import {
+  consequenceLabels,
+  crackPathLabels,
+  findingKindLabels,
+  lookedAtLabels,
+  photoRoleLabels,
+} from '../evidence/catalog/labels.ts'
+import { measurementWords } from '../evidence/catalog/measures.ts'
+import type { CaseFile } from '../evidence/case-file.ts'
+import { findingLabel, type Extent, type Finding } from '../evidence/finding.ts'
+import { localDateTime } from '../evidence/photo-local-time.ts'
+import { photoLabel, type Photo } from '../evidence/photo.ts'
+import { readingLabel } from '../evidence/reading-label.ts'
+import type { Reading } from '../fieldtest/reading.ts'
+import { safeCell } from './csv-cell.ts'
+import { howMuchWords } from './finding-words.ts'
+import { offsetWords } from './format/times.ts'
+
+/** A table for a spreadsheet: a file name, a header and rows of cells that can't start a formula. Not yet quoted. */
+export interface CsvTable {
+  readonly name: string
+  readonly header: readonly string[]
+  readonly rows: readonly (readonly string[])[]
+}
+
+type Value = string | number | null
+/** A column: its title and what stands in it for a record. */
+type Columns<T> = readonly (readonly [title: string, value: (record: T) => Value])[]
+
+/** findings.csv, photos.csv and readings.csv of an evidence bundle. Photos include those left out, with the reason. */
+export function csvTables(caseFile: CaseFile): readonly CsvTable[] {
+  const names = namesIn(caseFile)
+  return [
+    table('findings.csv', findingColumns(names), [...caseFile.findings].sort(byNumber)),
+    table('photos.csv', photoColumns(names), [...caseFile.photos].sort(byNumber)),
+    table('readings.csv', readingColumns(names), [...caseFile.readings].sort(byNumber)),
+  ]
+}
+
+function table<T>(name: string, columns: Columns<T>, records: readonly T[]): CsvTable {
+  return {
+    name,
+    header: columns.map(([title]) => title),
+    rows: records.map((record) => columns.map(([, value]) => safeCell(value(record)))),
+  }
+}
+
+function byNumber(a: { readonly number: number }, b: { readonly number: number }): number {
+  return a.number - b.number
+}
+
+/** Labels of records by identity, empty for those that are not there. */
+interface Names {
+  readonly facet: (id: string | null) => string
+  readonly finding: (id: string | null) => string
+  readonly photo: (id: string) => string
+  readonly findingsOfPhoto: (id: string) => string
+}
+
+function namesIn({ facets, findings, photos }: CaseFile): Names {
+  const facetLetters = new Map<string, string>(facets.map(({ id, letter }) => [id, letter]))
+  const findingNames = new Map<string, string>(findings.map(({ id, number }) => [id, findingLabel(number)]))
+  const photoNames = new Map<string, string>(photos.map(({ id, number }) => [id, photoLabel(number)]))
+  const shown = new Map<string, string[]>()
+  for (const { number, photos: used } of findings) {
+    for (const { photoId } of used) shown.set(photoId, [...(shown.get(photoId) ?? []), findingLabel(number)])
+  }
+  const nameIn = (map: ReadonlyMap<string, string>) => (id: string | null) => (id === null ? '' : (map.get(id) ?? ''))
+  return {
+    facet: nameIn(facetLetters),
+    finding: nameIn(findingNames),
+    photo: nameIn(photoNames),
+    findingsOfPhoto: (id) => (shown.get(id) ?? []).join(' '),
+  }
+}
+
+function findingColumns(names: Names): Columns<Finding> {
+  return [
+    ['finding', ({ number }) => findingLabel(number)],
+    ['kind', ({ kind }) => findingKindLabels[kind]],
+    ['component', ({ component }) => components[component].label],
+    ['condition', ({ condition }) => conditions[condition].label],
+    ['extent_kind', ({ extent }) => extent.kind],
+    ['extent_value', ({ extent }) => extentValue(extent)],
+    ['extent_words', howMuchWords],
+    ['degree', ({ degree }) => degree],
+    ['facet', ({ facetId }) => names.facet(facetId)],
+    ['place', ({ placeWords }) => placeWords],
+    ['pin', ({ pin }) => pin?.kind ?? ''],
+    ['observed', ({ observation }) => observation],
+    ['crack_path', ({ crackPath }) => (crackPath === null ? '' : crackPathLabels[crackPath])],
+    ['measured', ({ measurements }) => measurements.map(measurementWords).join('; ')],
+    ...(['debris', 'fastener', 'fractureFace', 'bedding', 'footTraffic'] as const).map(
+      (key) =>
+        [
+          lookedAtLabels[key].heading.toLowerCase().replaceAll(' ', '_'),
+          ({ lookedAt }: Finding) => lookedAt[key],
+        ] as const,
+    ),
+    ['opinion_on_cause', ({ cause }) => causes[cause.cause].label],
+    ['opinion_note', ({ cause }) => cause.note],
+    ['seen_for_it', ({ cause }) => cause.indicatorsSeen.join('; ')],
+    ['looked_for_not_seen', ({ cause }) => cause.indicatorsLookedForNotSeen.join('; ')],
+    [
+      'other_explanations',
+      ({ cause }) =>
+        cause.otherExplanations
+          .map(({ explanation, whyLessLikely }) =>
+            whyLessLikely === '' ? explanation : `${explanation} (${whyLessLikely})`,
+          )
+          .join('; '),
+    ],
+    ['consequences', ({ consequences }) => consequences.map((key) => consequenceLabels[key]).join('; ')],
+    ['temporary_measure', ({ temporaryMeasure }) => temporaryMeasure],
+    ['urgent', ({ urgent }) => yesNo(urgent)],
+    ['shows_poorly', ({ showsPoorly }) => yesNo(showsPoorly)],
+    [
+      'photos',
+      ({ photos }) => photos.map(({ photoId, role }) => `${names.photo(photoId)} ${photoRoleLabels[role]}`).join('; '),
+    ],
+  ]
+}
+
+function extentValue(extent: Extent): number | null {
+  switch (extent.kind) {
+    case 'exactly':
+    case 'at-least':
+    case 'about':
+      return extent.count
+    case 'length':
+      return extent.lengthFt
+    case 'area':
+      return extent.areaSqFt
+    case 'several':
+    case 'examples':
+    case 'whole-facet':
+    case 'not-stated':
+      return null
+  }
+}
+
+function photoColumns(names: Names): Columns<Photo> {
+  return [
+    ['photo', ({ number }) => photoLabel(number)],
+    ['file', ({ file }) => file.fileName],
+    ['sha256', ({ file }) => file.sha256],
+    ['bytes', ({ file }) => file.bytes],
+    ['facet', ({ tags }) => names.facet(tags.facetId)],
+    ['component', ({ tags }) => (tags.component === null ? '' : components[tags.component].label)],
+    ['condition', ({ tags }) => (tags.condition === null ? '' : conditions[tags.condition].label)],
+    ['role', ({ tags }) => (tags.role === null ? '' : photoRoleLabels[tags.role])],
+    ['caption', ({ tags }) => tags.caption],
+    ['findings', ({ id }) => names.findingsOfPhoto(id)],
+    ['local_time', ({ time }) => localIso(time)],
+    ['utc_offset_minutes', ({ time }) => time.offsetMinutes],
+    ['time_basis', ({ time }) => time.basis],
+    ['camera_wrote', ({ file }) => file.written.raw],
+    ['clock_correction_seconds', ({ time }) => time.correctionMs / 1000],
+    ['latitude_deg', ({ file }) => file.position?.latDeg ?? null],
+    ['longitude_deg', ({ file }) => file.position?.lonDeg ?? null],
+    ['position_error_m', ({ file }) => file.position?.errorM ?? null],
+    ['direction_deg', ({ file }) => file.direction?.azimuthDeg ?? null],
+    ['direction_reference', ({ file }) => file.direction?.reference ?? ''],
+    ['camera', ({ file }) => [file.camera.make, file.camera.model].filter((part) => part !== '').join(' ')],
+    ['camera_serial', ({ file }) => file.camera.serial],
+    ['left_out_because', ({ tags }) => tags.leftOutBecause],
+  ]
+}
+
+/** ISO 8601 with offset, to the second; empty when not known. */
+function localIso(time: Photo['time']): string {
+  const local = localDateTime(time)
+  if (local === null) return ''
+  return `${local.toString({ smallestUnit: 'second' })}${offsetWords(time.offsetMinutes ?? 0)}`
+}
+
+function readingColumns(names: Names): Columns<Reading> {
+  return [
+    ['reading', ({ number }) => readingLabel(number)],
+    ['facet', ({ facetId }) => names.facet(facetId)],
+    ['component', ({ component }) => componentLabel(component)],
+    ['lift_in', ({ liftIn }) => liftIn],
+    ['force_lbf', ({ forceLbf }) => forceLbf],
+    ['method', ({ method }) => method],
+    ['instrument', ({ instrument }) => instrument],
+    ['finding', ({ findingId }) => names.finding(findingId)],
+    ['photos', ({ photoIds }) => photoIds.map(names.photo).join(' ')],
+    ['plan_x_ft', ({ at }) => at?.xFt ?? null],
+    ['plan_y_ft', ({ at }) => at?.yFt ?? null],
+    ['note', ({ note }) => note],
+  ]
+}
+
+function yesNo(value: boolean): string {
+  return value ? 'yes' : 'no'
+}

@@ -1,0 +1,50 @@
+import { conditions } from '../evidence/catalog/conditions.ts'
+import { components } from '../evidence/catalog/components.ts'
+import { photoRoleLabels } from '../evidence/catalog/labels.ts'
+import type { Photo } from '../evidence/photo.ts'
+import { directionWords } from './format/directions.ts'
+import { correctionWords, photoTimeWords } from './format/times.ts'
+
+/** What a photo shows, in a line: its caption, else its tags, else that nobody has said. */
+export function photoSubject({ tags }: Photo): string {
+  const caption = tags.caption.trim()
+  if (caption !== '') return caption
+  const parts = [
+    ...(tags.component === null ? [] : [components[tags.component].label]),
+    ...(tags.condition === null ? [] : [conditions[tags.condition].label.toLowerCase()]),
+  ]
+  if (parts.length > 0) return parts.join(': ')
+  return tags.role === null ? 'no caption' : photoRoleLabels[tags.role]
+}
+
+/** When a photo was taken; where that isn't known, what the camera wrote. */
+export function whenTakenWords({ time, file }: Photo): string {
+  if (time.instantMs !== null) return photoTimeWords(time)
+  return file.written.raw === null ? 'time not known' : `time not known; the camera wrote "${file.written.raw}"`
+}
+
+/** "The camera wrote 2026:03:14 13:32:07; corrected by +1 h 00 min 00 s: daylight saving"; null where nothing is corrected. */
+export function clockCorrectionWords({ time, file }: Photo, why: string): string | null {
+  if (time.correctionMs === 0) return null
+  const reason = why.trim()
+  return `camera wrote ${file.written.raw ?? 'no time'}; corrected by ${correctionWords(time.correctionMs)}${
+    reason === '' ? ', no reason given' : `: ${reason}`
+  }`
+}
+
+/** Where the camera says it stood and looked, to about a metre; null when it says neither. */
+export function positionWords({ file }: Photo): string | null {
+  const { position, direction } = file
+  const place =
+    position === null
+      ? []
+      : [
+          `${position.latDeg.toFixed(5)}, ${position.lonDeg.toFixed(5)}`,
+          position.errorM === null ? 'error not stated' : `stated error ${Math.round(position.errorM * 3.28084)} ft`,
+        ]
+  const north = { true: '', magnetic: ' from magnetic north', 'not-stated': ', which north is not stated' } as const
+  const looking =
+    direction === null ? [] : [`looking ${directionWords(direction.azimuthDeg)}${north[direction.reference]}`]
+  const parts = [...place, ...looking]
+  return parts.length === 0 ? null : parts.join(', ')
+}

@@ -1,0 +1,158 @@
+import type { Camera } from '../../evidence/camera.ts'
+import type { Photo } from '../../evidence/photo.ts'
+import { anchorOfFile } from '../anchors.ts'
+import type { Block, Section, TableBlock, Text } from '../document.ts'
+import { bytesFigure } from '../format/files.ts'
+import { correctionWords, photoTimeWords } from '../format/times.ts'
+import { photoLink } from '../links.ts'
+import type { PacketContext } from '../packet-context.ts'
+import { counted, plain, stated } from '../text.ts'
+import { verifyingSteps } from '../verifying.ts'
+import { column, heading, paragraph, titledSection } from './section.ts'
+
+/** Every file with its full SHA-256, what is left out and why, clock corrections, and how to check all of it. */
+export function custodySection(context: PacketContext): Section {
+  const { photos, input } = context
+  return titledSection('custody', 'Custody', [
+    paragraph(
+      'Originals are kept byte for byte as the cameras wrote them and were hashed when they were taken in. A hash shows that a file has not changed since then; it does not say who took it or when.',
+    ),
+    paragraph([{ text: 'Evidence log, head hash ' }, { text: input.headHash, style: 'mono' }], 'small'),
+    heading('Cameras', true),
+    ...cameraBlocks(context),
+    ...correctionBlocks(context),
+    heading('Photos in the packet', true),
+    photos.length === 0 ? paragraph('None.') : fileTable(photos, context),
+    ...leftOutBlocks(context),
+    ...attachmentBlocks(context),
+    ...fileRemarks(context),
+    heading('How to verify', true),
+    { kind: 'list', items: verifyingSteps.map(plain) },
+  ])
+}
+
+function cameraName({ make, model, serial }: Pick<Camera, 'make' | 'model' | 'serial'>): string {
+  const name = [make, model]
+    .map((part) => part.trim())
+    .filter((part) => part !== '')
+    .join(' ')
+  return `${name === '' ? 'make not written' : name}${serial.trim() === '' ? '' : `, serial ${serial.trim()}`}`
+}
+
+function cameraLabel(photo: Photo, { input }: PacketContext): string {
+  const index = input.caseFile.cameras.findIndex(({ id }) => id === photo.cameraId)
+  return index < 0 ? 'camera not known' : `camera ${index + 1}`
+}
+
+function cameraBlocks({ input, photos, leftOut }: PacketContext): readonly Block[] {
+  const { cameras } = input.caseFile
+  if (cameras.length === 0) return [paragraph('No camera wrote its name into a file.')]
+  const all = [...photos, ...leftOut]
+  return [
+    {
+      kind: 'table',
+      summary: 'Cameras and the corrections of their clocks',
+      columns: [
+        column('Camera', 1),
+        column('Make, model, serial', 4),
+        column('Photos', 1, 'end'),
+        column('Clock correction', 2.4),
+        column('Why', 4),
+      ],
+      rows: cameras.map((camera, i) => ({
+        cells: [
+          plain(String(i + 1)),
+          plain(cameraName(camera)),
+          plain(String(all.filter(({ cameraId }) => cameraId === camera.id).length)),
+          plain(camera.clock.correctionMs === 0 ? 'none' : correctionWords(camera.clock.correctionMs)),
+          camera.clock.correctionMs === 0 ? plain(camera.clock.why.trim()) : stated(camera.clock.why),
+        ],
+      })),
+    },
+  ]
+}
+
+function correctionBlocks({ photos }: PacketContext): readonly Block[] {
+  const corrected = photos.filter(({ time }) => time.correctionMs !== 0)
+  if (corrected.length === 0) return []
+  return [
+    heading('Corrected times'),
+    {
+      kind: 'table',
+      summary: 'What the camera wrote, the correction, and the time that follows',
+      columns: [column('Photo', 1), column('Camera wrote', 2.4), column('Correction', 2), column('Time used', 5)],
+      rows: corrected.map((photo) => ({
+        cells: [
+          photoLink(photo),
+          stated(photo.file.written.raw ?? ''),
+          plain(correctionWords(photo.time.correctionMs)),
+          plain(photoTimeWords(photo.time)),
+        ],
+      })),
+    },
+  ]
+}
+
+function fileTable(photos: readonly Photo[], context: PacketContext): TableBlock {
+  return {
+    kind: 'table',
+    summary: 'Original files with their SHA-256',
+    columns: [column('Photo', 0.9), column('Original file', 2.5), column('SHA-256', 7)],
+    rows: photos.map((photo) => ({
+      anchor: anchorOfFile(photo),
+      cells: [
+        photoLink(photo),
+        plain(`${photo.file.fileName}, ${bytesFigure(photo.file.bytes)} bytes, ${cameraLabel(photo, context)}`),
+        digest(photo.file.sha256),
+      ],
+    })),
+  }
+}
+
+function leftOutBlocks(context: PacketContext): readonly Block[] {
+  const { leftOut } = context
+  if (leftOut.length === 0) return []
+  return [
+    heading('Photos left out of the packet', true),
+    paragraph(`${counted(leftOut.length, 'photo')}, kept with the job.`, 'small'),
+    {
+      kind: 'table',
+      summary: 'Photos left out, why, and their SHA-256',
+      columns: [column('Photo', 0.9), column('Original file and reason', 2.5), column('SHA-256', 7)],
+      rows: leftOut.map((photo) => ({
+        anchor: anchorOfFile(photo),
+        cells: [
+          photoLink(photo),
+          plain(`${photo.file.fileName}: ${photo.tags.leftOutBecause?.trim() || 'no reason given'}`),
+          digest(photo.file.sha256),
+        ],
+      })),
+    },
+  ]
+}
+
+function attachmentBlocks({ input }: PacketContext): readonly Block[] {
+  if (input.attachments.length === 0) return []
+  return [
+    heading('Attachments', true),
+    {
+      kind: 'table',
+      summary: 'Other files kept with the job, and their SHA-256',
+      columns: [column('File', 3.4), column('SHA-256', 7)],
+      rows: input.attachments.map(({ file, typeLabel }) => ({
+        cells: [plain(`${file.fileName}, ${typeLabel}, ${bytesFigure(file.bytes)} bytes`), digest(file.sha256)],
+      })),
+    },
+  ]
+}
+
+function fileRemarks({ photos, leftOut }: PacketContext): readonly Block[] {
+  const items = [...photos, ...leftOut].flatMap((photo) =>
+    photo.file.problems.map(({ text }) => [...photoLink(photo), ...plain(`: ${text}`)]),
+  )
+  return items.length === 0 ? [] : [heading('What could not be read or believed in the files'), { kind: 'list', items }]
+}
+
+function digest(sha256: string): Text {
+  return [{ text: sha256, style: 'mono' }]
+}

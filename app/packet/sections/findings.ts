@@ -1,0 +1,92 @@
+import { basisWords, conditionsBasis } from '../../evidence/catalog/basis.ts'
+import type { FacetId } from '../../job/ids.ts'
+import type { Facet } from '../../roof/facet.ts'
+import type { Block, Section, TableBlock } from '../document.ts'
+import { howMuchWords, whatWords } from '../finding-words.ts'
+import { facetLink, findingLink, pinLink } from '../links.ts'
+import type { PacketContext } from '../packet-context.ts'
+import { plain } from '../text.ts'
+import { findingBlock } from './one-finding.ts'
+import { column, heading, paragraph, titledSection } from './section.ts'
+
+/** All findings at a glance, then one by one under their facets. Facets without findings say so. */
+export function findingsSection(context: PacketContext): Section {
+  const { findings, facets } = context
+  if (findings.length === 0) {
+    return titledSection('findings', 'Findings', [paragraph('No finding is recorded.')])
+  }
+  return titledSection('findings', 'Findings', [
+    glance(context),
+    paragraph(
+      `Parts and conditions are named as inspectors usually name them [${basisWords[conditionsBasis]}].`,
+      'small',
+    ),
+    ...facets.flatMap((facet) => onFacet(facet, context)),
+    ...elsewhere(context),
+  ])
+}
+
+function glance(context: PacketContext): TableBlock {
+  return {
+    kind: 'table',
+    summary: 'All findings by number',
+    columns: [
+      column('Finding', 1),
+      column('Facet', 1),
+      column('What', 5),
+      column('How much', 4),
+      column('Pin', 1.2),
+      column('Photos', 1, 'end'),
+    ],
+    rows: context.findings.map((finding) => ({
+      cells: [
+        findingLink(finding),
+        facetLink(finding.facetId === null ? undefined : context.facetById.get(finding.facetId)),
+        plain(whatWords(finding)),
+        plain(howMuchWords(finding)),
+        pinLink(finding),
+        plain(String(finding.photos.length)),
+      ],
+    })),
+  }
+}
+
+function onFacet(facet: Facet, context: PacketContext): readonly Block[] {
+  const name = facet.name.trim()
+  return [
+    heading(`Facet ${facet.letter}${name === '' ? '' : `, ${name}`}`, true),
+    paragraph(`${inspectedWords(facet)}${noneWords(facet.id, context)}`),
+    ...blocksOf(facet.id, context),
+  ]
+}
+
+function inspectedWords({ inspected }: Facet): string {
+  const note = inspected.note.trim()
+  const share =
+    inspected.percent === null
+      ? 'How much of it was looked at is not stated.'
+      : `${inspected.percent} % of it was looked at.`
+  return note === '' ? share : `${share} ${note}`
+}
+
+function noneWords(facetId: FacetId, { findings }: PacketContext): string {
+  const here = findings.filter((finding) => finding.facetId === facetId)
+  if (here.length === 0) return ' No finding is recorded here.'
+  return here.some(({ kind }) => kind === 'damage') ? '' : ' No damage finding is recorded here.'
+}
+
+function elsewhere(context: PacketContext): readonly Block[] {
+  const loose = context.findings.filter(({ facetId }) => facetId === null || !context.facetById.has(facetId))
+  if (loose.length === 0) return []
+  return [
+    heading('Not placed on a facet', true),
+    paragraph('For these findings no facet is stated.'),
+    ...loose.flatMap((finding) => findingBlock(finding, context)),
+  ]
+}
+
+function blocksOf(facetId: FacetId, context: PacketContext): readonly Block[] {
+  return context.findings
+    .filter((finding) => finding.facetId === facetId)
+    .flatMap((finding) => findingBlock(finding, context))
+}

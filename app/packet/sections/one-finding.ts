@@ -1,0 +1,135 @@
+import { causes } from '../../evidence/catalog/causes.ts'
+import { consequenceLabels, crackPathLabels, findingKindLabels, lookedAtLabels } from '../../evidence/catalog/labels.ts'
+import { measurementWords } from '../../evidence/catalog/measures.ts'
+import { explanatoryNote } from '../../evidence/catalog/notes.ts'
+import { findingLabel, type Finding } from '../../evidence/finding.ts'
+import { anchorOfFinding, anchorOfNote } from '../anchors.ts'
+import type { FactsBlock, GroupBlock, Text } from '../document.ts'
+import { howMuchWords, whatWords } from '../finding-words.ts'
+import { facetWithName, photoLinksOf, pinLink, readingLink } from '../links.ts'
+import type { PacketContext } from '../packet-context.ts'
+import { joined, plain } from '../text.ts'
+
+type Row = FactsBlock['rows'][number]
+
+/** A finding: where it is and what shows it, what was observed and measured, and, apart from that, the opinion on cause. */
+export function findingBlock(finding: Finding, context: PacketContext): readonly [GroupBlock] {
+  return [
+    {
+      kind: 'group',
+      blocks: [
+        {
+          kind: 'heading',
+          level: 3,
+          text: `${findingLabel(finding.number)} ${whatWords(finding)}`,
+          anchor: anchorOfFinding(finding),
+          inOutline: true,
+        },
+        ...facts(2, placeRows(finding, context)),
+        ...facts(1, [...observedRows(finding), ...measuredRows(finding, context)]),
+        ...facts(1, [...opinionRows(finding), ...afterRows(finding)]),
+        { kind: 'rule' },
+      ],
+    },
+  ]
+}
+
+function facts(columns: FactsBlock['columns'], rows: readonly Row[]): readonly FactsBlock[] {
+  return rows.length === 0 ? [] : [{ kind: 'facts', columns, rows }]
+}
+
+/** What a damage finding does not say is said to be missing; other findings just leave it out. */
+function missing(label: string, words: string, { kind }: Finding): readonly Row[] {
+  return kind === 'damage' ? [{ label, value: [{ text: words, style: 'quiet' }] }] : []
+}
+
+function placeRows(finding: Finding, context: PacketContext): readonly Row[] {
+  const place = finding.placeWords.trim()
+  const marked = [
+    ...(finding.urgent ? ['urgent'] : []),
+    ...(finding.showsPoorly ? ['shows poorly in the picture'] : []),
+  ]
+  return [
+    { label: 'Kind', value: plain(findingKindLabels[finding.kind]) },
+    { label: 'How much', value: plain(howMuchWords(finding)) },
+    {
+      label: 'Where',
+      value: joined([
+        facetWithName(finding.facetId, context),
+        ...(place === '' ? [] : [plain(place)]),
+        pinLink(finding),
+      ]),
+    },
+    { label: 'Photos', value: photoLinksOf(finding, context) },
+    ...(marked.length === 0 ? [] : [{ label: 'Remarks', value: plain(marked.join('; ')) }]),
+  ]
+}
+
+function observedRows(finding: Finding): readonly Row[] {
+  const parts = [finding.degree.trim(), finding.observation.trim()].filter((part) => part !== '')
+  const path = finding.crackPath === null ? [] : [`Crack runs ${crackPathLabels[finding.crackPath]}.`]
+  const observed = [...parts, ...path].map(asSentence).join(' ')
+  return [
+    ...(observed === ''
+      ? missing('Observed', 'nothing further in words', finding)
+      : [{ label: 'Observed', value: plain(observed) }]),
+    ...(['debris', 'fastener', 'fractureFace', 'bedding', 'footTraffic'] as const).flatMap((key): readonly Row[] => {
+      const answer = finding.lookedAt[key].trim()
+      if (answer !== '') return [{ label: lookedAtLabels[key].heading, value: plain(answer) }]
+      return []
+    }),
+  ]
+}
+
+function measuredRows(finding: Finding, context: PacketContext): readonly Row[] {
+  const measured = finding.measurements.map(measurementWords)
+  const readings = context.readingsByFinding.get(finding.id) ?? []
+  const values: readonly Text[] = [
+    ...measured.map(plain),
+    ...(readings.length === 0 ? [] : [[...plain('readings '), ...joined(readings.map(readingLink))]]),
+  ]
+  return values.length === 0
+    ? missing('Measured', 'nothing measured', finding)
+    : [{ label: 'Measured', value: joined(values, '; ') }]
+}
+
+function opinionRows({ cause, kind }: Finding): readonly Row[] {
+  if (cause.cause === 'not-stated' && kind !== 'damage' && cause.note.trim() === '') return []
+  const note = cause.note.trim()
+  const list = (label: string, items: readonly string[]): readonly Row[] =>
+    items.length === 0 ? [] : [{ label, value: plain(items.join('; ')) }]
+  return [
+    {
+      label: 'Opinion on cause',
+      value: [{ text: causes[cause.cause].opinion, style: 'emphasis' }, ...(note === '' ? [] : plain(` ${note}`))],
+    },
+    ...list('Seen for it', cause.indicatorsSeen),
+    ...list('Looked for, not seen', cause.indicatorsLookedForNotSeen),
+    ...list(
+      'Other explanations',
+      cause.otherExplanations.map(({ explanation, whyLessLikely }) =>
+        whyLessLikely.trim() === '' ? explanation : `${explanation} (${whyLessLikely.trim()})`,
+      ),
+    ),
+  ]
+}
+
+function afterRows(finding: Finding): readonly Row[] {
+  const notes = finding.noteKeys.flatMap((key): readonly Text[] => {
+    const note = explanatoryNote(key)
+    return note === null ? [] : [[{ text: note.title, link: anchorOfNote(key) }]]
+  })
+  const measure = finding.temporaryMeasure.trim()
+  return [
+    ...(finding.consequences.length === 0
+      ? []
+      : [{ label: 'Consequence', value: plain(finding.consequences.map((key) => consequenceLabels[key]).join('; ')) }]),
+    ...(measure === '' ? [] : [{ label: 'Temporary measure', value: plain(measure) }]),
+    ...(notes.length === 0 ? [] : [{ label: 'Note', value: joined(notes, '; ') }]),
+  ]
+}
+
+function asSentence(words: string): string {
+  const start = words.charAt(0).toUpperCase() + words.slice(1)
+  return /[.!?]$/.test(start) ? start : `${start}.`
+}
