@@ -16,6 +16,8 @@ export interface PacketDocument {
   readonly author: string
   /** Creation time written into the file, so that the same inputs give the same bytes. */
   readonly createdAtMs: number
+  /** For the PDF's own keywords: the seal that ties it to log and files. */
+  readonly keywords?: string
   /** Diagonal words across each page of a draft; null when issued. */
   readonly watermark: string | null
   readonly sections: readonly Section[]

@@ -1,5 +1,5 @@
-import { issuePacket } from '../publish/issue-packet.ts'
-import { draftPacket } from '../publish/draft-packet.ts'
+import { issuePacket } from './issue-packet.ts'
+import { draftPacket } from './draft-packet.ts'
 import { listPackets } from '../store/packets.ts'
 import type { DeskWorld } from './desk-world.ts'
 import type { Area } from './handlers.ts'
@@ -11,7 +11,7 @@ export function packetArea(world: DeskWorld): Area<'packet'> {
   const { db } = world.library
   return {
     'packet.problems': ({ jobId }) => ({ problems: [...problemsOf(db, jobId)] }),
-    'packet.draft': ({ jobId, options }) => draftPacket(world, jobId, options),
+    'packet.draft': (asked) => draftPacket(world, asked),
     'packet.issue': ({ jobId, options, overrules }) => {
       const { job } = needJob(db, jobId)
       const taskId = world.tasks.start(

@@ -1,42 +1,32 @@
-import { readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { randomUUID } from 'node:crypto'
+import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { LibraryLayout } from './layout.ts'
+import { isLeftBehind, ownMark } from './process-mark.ts'
 
 /**
- * Marks this process as the library's keeper: the one that may put it in order. Several programs can work on a library at
- * once, but only while no other runs can leftovers be told from files that are just coming in.
+ * Notes in the library's folder that this program has it open. Several programs can work on a library at once.
  *
- * @returns how to give the mark back, or null when another running program has it
+ * @returns how to take the note back
  */
-export function becomeKeeper(layout: LibraryLayout): (() => void) | null {
-  const path = join(layout.folder, 'keeper.lock')
-  for (let attempt = 0; attempt < 2; attempt++) {
-    try {
-      writeFileSync(path, String(process.pid), { flag: 'wx' })
-      return () => rmSync(path, { force: true })
-    } catch {
-      if (isRunning(keeperOf(path))) return null
-      rmSync(path, { force: true })
-    }
-  }
-  return null
+export function keepLibrary(layout: LibraryLayout): () => void {
+  const folder = notesFolder(layout.folder)
+  mkdirSync(folder, { recursive: true })
+  for (const name of readdirSync(folder)) if (isLeftBehind(name)) rmSync(join(folder, name), { force: true })
+  const note = join(folder, `${ownMark}-${randomUUID()}`)
+  writeFileSync(note, '')
+  return () => rmSync(note, { force: true })
 }
 
-function keeperOf(path: string): number {
+/** True when a running program has the library in `folder` open. */
+export function isKept(folder: string): boolean {
   try {
-    return Number.parseInt(readFileSync(path, 'utf8'), 10)
+    return readdirSync(notesFolder(folder)).some((name) => !isLeftBehind(name))
   } catch {
-    return Number.NaN
+    return false
   }
 }
 
-function isRunning(pid: number): boolean {
-  if (!Number.isInteger(pid) || pid <= 0) return false
-  if (pid === process.pid) return true
-  try {
-    process.kill(pid, 0)
-    return true
-  } catch (cause) {
-    return cause instanceof Error && 'code' in cause && cause.code === 'EPERM'
-  }
+function notesFolder(folder: string): string {
+  return join(folder, 'open-in')
 }

@@ -1,0 +1,49 @@
+import { join } from 'node:path'
+import canonicalize from 'canonicalize'
+import { stringify } from 'csv-stringify/sync'
+import { csvTables } from '../../app/packet/csv-tables.ts'
+import type { PacketInput } from '../../app/packet/packet-input.ts'
+import { planGeoJson } from '../../app/packet/plan-geojson.ts'
+import { howToVerifyText } from '../../app/packet/verifying.ts'
+import { drawPlan } from '../../app/roof/draw-plan.ts'
+import { planToSvg } from '../../app/roof/plan-svg.ts'
+import type { PacketFiles } from './packet-files.ts'
+import type { BundleFile } from './write-bundle.ts'
+
+/** Everything that goes into an evidence bundle beside its manifest. */
+export function bundleFiles({ input, files, pdf }: { input: PacketInput; files: PacketFiles; pdf: string }): readonly BundleFile[] {
+  const { caseFile } = input
+  const { job } = caseFile
+  const geojson = planGeoJson(caseFile)
+  return [
+    { name: 'packet.pdf', path: pdf },
+    text(
+      'HOW-TO-VERIFY.txt',
+      howToVerifyText({
+        jobNumber: job.number,
+        revisionLabel: `Revision ${input.revision ?? 0}`,
+        headHash: input.headHash,
+        programVersion: input.programVersion,
+      }),
+    ),
+    ...csvTables(caseFile).map(({ name, header, rows }) => text(name, stringify([[...header], ...rows.map((row) => [...row])], { bom: true, record_delimiter: 'windows' }))),
+    text('log.jsonl', input.log.map((entry) => `${canonicalize(entry) ?? ''}\n`).join('')),
+    text('plan.svg', planToSvg(drawPlan({ ...caseFile, frame: job.frame, frontAzimuthDeg: job.sheet.property.frontAzimuthDeg }))),
+    ...(geojson === null ? [] : [text('plan.geojson', `${JSON.stringify(geojson, null, 1)}\n`)]),
+    // The hash recorded on arrival, not one made now: a file that changed since then fails the check, as it should.
+    ...files.photos.map(({ storedName, file }) => ({
+      name: `originals/${storedName}`,
+      path: join(files.places.originals, storedName),
+      sha256: file.sha256,
+    })),
+    ...files.attachments.map(({ storedName, attachment }) => ({
+      name: `attachments/${storedName}`,
+      path: join(files.places.attachments, storedName),
+      sha256: attachment.file.sha256,
+    })),
+  ]
+}
+
+function text(name: string, content: string): BundleFile {
+  return { name, bytes: Buffer.from(content, 'utf8') }
+}
