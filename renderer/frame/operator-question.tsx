@@ -40,7 +40,6 @@ function OperatorForm({ known, onDone }: { known: string; onDone: () => void }) 
         label="Your name"
         value={name}
         onChange={setName}
-        autoFocus
         maxLength={120}
         help="Each entry of a job's evidence log says who made it. The name stays in this library."
       />

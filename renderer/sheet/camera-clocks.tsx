@@ -34,11 +34,13 @@ export function CameraClocks() {
 
 function CameraRow({ camera, photos }: { camera: Camera; photos: readonly Photo[] }) {
   const { draft, change, save } = useClockDraft(camera)
-  function onBlur(event: FocusEvent) {
-    if (!event.currentTarget.contains(event.relatedTarget)) save()
+  const leaving = {
+    onBlur(event: FocusEvent) {
+      if (!event.currentTarget.contains(event.relatedTarget)) save()
+    },
   }
   return (
-    <div className={styles['camera']} role="group" aria-label={cameraName(camera)} onBlur={onBlur}>
+    <div className={styles['camera']} role="group" aria-label={cameraName(camera)} {...leaving}>
       <CameraFacts camera={camera} photos={photos} />
       <TypedField
         label="Add to its clock"

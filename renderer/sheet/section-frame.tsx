@@ -15,7 +15,7 @@ interface SectionFrameProps<Value> {
 export function SectionFrame<Value>({ title, note, section, children }: SectionFrameProps<Value>) {
   const id = useId()
   return (
-    <section className={styles['section']} aria-labelledby={id} data-field={section.key} onBlur={section.onBlur}>
+    <section className={styles['section']} aria-labelledby={id} data-field={section.key} {...section.leaving}>
       <header className={styles['side']}>
         <h3 id={id} className={styles['sectionTitle']}>
           {title}

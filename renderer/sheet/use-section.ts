@@ -14,7 +14,7 @@ export interface Section<Value> {
   /** Saves now; does nothing when nothing changed, and shows what is wrong instead of saving it. */
   save(): void
   /** For the section's element: saves when the focus leaves it. */
-  onBlur(event: FocusEvent): void
+  readonly leaving: { onBlur(event: FocusEvent): void }
 }
 
 /** Keeps a draft of one section, checks it, and saves it as one step when the person leaves it. */
@@ -55,8 +55,10 @@ export function useSection<Key extends SectionKey>(key: Key): Section<JobSheet[K
     state: errors.size > 0 ? 'wrong' : draft === null ? 'saved' : 'changed',
     set,
     save,
-    onBlur(event) {
-      if (!staysInside(event)) save()
+    leaving: {
+      onBlur(event) {
+        if (!staysInside(event)) save()
+      },
     },
   }
 }

@@ -1,7 +1,8 @@
 import { useVirtualizer } from '@tanstack/react-virtual'
-import { type KeyboardEvent, type MouseEvent, type ReactNode, useEffect, useMemo, useRef, useState } from 'react'
+import { type KeyboardEvent, type MouseEvent, type ReactNode, useEffect, useId, useMemo, useRef, useState } from 'react'
 import { classNames } from './class-names.ts'
 import styles from './data-table.module.css'
+import { TableHead } from './table-head.tsx'
 import { sortedRows, type Sorting } from './table-sorting.ts'
 
 export interface Column<Row> {
@@ -35,9 +36,46 @@ export interface DataTableProps<Row> {
 
 /** A table of any length: only the rows in sight are drawn; arrow keys move, Enter opens, a click on a title sorts. */
 export function DataTable<Row>(props: DataTableProps<Row>) {
-  const { label, columns, rowKey, selectedKey = null, relatedKeys, rowHeightPx = 34 } = props
+  const { label, columns, rowKey, selectedKey = null } = props
+  const id = useId()
   const [sorting, setSorting] = useState<Sorting | null>(props.initialSorting ?? null)
   const rows = useMemo(() => sortedRows(props.rows, columns, sorting), [props.rows, columns, sorting])
+  const selectedAt = rows.findIndex((row) => rowKey(row) === selectedKey)
+  const rowOf = (event: MouseEvent) => rows[rowIndexAt(event)]
+  return (
+    <div
+      className={styles['table']}
+      role="grid"
+      tabIndex={0}
+      aria-label={label}
+      aria-rowcount={rows.length + 1}
+      aria-colcount={columns.length}
+      aria-activedescendant={selectedAt < 0 ? undefined : `${id}-${selectedAt}`}
+      onKeyDown={(event) => moveByKey(event, { ...props, rows, selectedAt })}
+      onClick={(event) => {
+        const row = rowOf(event)
+        if (row !== undefined) props.onSelect?.(row)
+      }}
+      onDoubleClick={(event) => {
+        const row = rowOf(event)
+        if (row !== undefined) props.onOpen?.(row)
+      }}
+    >
+      <TableHead columns={columns} template={templateOf(columns)} sorting={sorting} onSort={setSorting} />
+      <Rows table={props} rows={rows} selectedAt={selectedAt} id={id} />
+    </div>
+  )
+}
+
+interface RowsProps<Row> {
+  readonly table: DataTableProps<Row>
+  readonly rows: readonly Row[]
+  readonly selectedAt: number
+  readonly id: string
+}
+
+function Rows<Row>({ table, rows, selectedAt, id }: RowsProps<Row>) {
+  const { columns, rowKey, relatedKeys, rowHeightPx = 34 } = table
   const scroller = useRef<HTMLDivElement>(null)
   const virtual = useVirtualizer({
     count: rows.length,
@@ -45,114 +83,65 @@ export function DataTable<Row>(props: DataTableProps<Row>) {
     estimateSize: () => rowHeightPx,
     overscan: 12,
   })
-  const selectedAt = rows.findIndex((row) => rowKey(row) === selectedKey)
   useEffect(() => {
     if (selectedAt >= 0) virtual.scrollToIndex(selectedAt, { align: 'auto' })
   }, [selectedAt, virtual])
-  const template = columns.map((column) => column.width).join(' ')
   return (
-    <div
-      className={styles['table']}
-      role="grid"
-      aria-label={label}
-      aria-rowcount={rows.length + 1}
-      aria-colcount={columns.length}
-    >
-      <HeadRow columns={columns} template={template} sorting={sorting} onSort={setSorting} />
-      <div
-        ref={scroller}
-        role="rowgroup"
-        className={styles['scroller']}
-        tabIndex={0}
-        aria-label={label}
-        onKeyDown={(event) => moveByKey(event, { ...props, rows, selectedAt })}
-      >
-        {rows.length === 0 ? props.empty : null}
-        <div role="presentation" className={styles['rows']} style={{ height: virtual.getTotalSize() }}>
-          {virtual.getVirtualItems().map((item) => {
-            const row = rows[item.index]
-            if (row === undefined) return null
-            const key = rowKey(row)
-            return (
-              <div
-                key={key}
-                role="row"
-                aria-rowindex={item.index + 2}
-                aria-selected={key === selectedKey}
-                className={classNames(
-                  styles['row'],
-                  key === selectedKey && styles['selected'],
-                  relatedKeys?.has(key) === true && styles['related'],
-                )}
-                style={{ gridTemplateColumns: template, height: item.size, transform: `translateY(${item.start}px)` }}
-                onClick={(event) => {
-                  if (!cameFromControl(event)) props.onSelect?.(row)
-                }}
-                onDoubleClick={(event) => {
-                  if (!cameFromControl(event)) props.onOpen?.(row)
-                }}
-              >
-                {columns.map((column) => (
-                  <div
-                    key={column.key}
-                    role="gridcell"
-                    className={classNames(styles['cell'], column.align === 'end' && styles['end'])}
-                  >
-                    {column.cell(row)}
-                  </div>
-                ))}
-              </div>
-            )
-          })}
-        </div>
+    <div ref={scroller} role="rowgroup" className={styles['scroller']}>
+      {rows.length === 0 ? table.empty : null}
+      <div role="presentation" className={styles['rows']} style={{ height: virtual.getTotalSize() }}>
+        {virtual.getVirtualItems().map((item) => {
+          const row = rows[item.index]
+          if (row === undefined) return null
+          const key = rowKey(row)
+          const look =
+            item.index === selectedAt ? styles['selected'] : relatedKeys?.has(key) === true && styles['related']
+          return (
+            <div
+              key={key}
+              id={`${id}-${item.index}`}
+              role="row"
+              data-index={item.index}
+              aria-rowindex={item.index + 2}
+              aria-selected={item.index === selectedAt}
+              className={classNames(styles['row'], look)}
+              style={{
+                gridTemplateColumns: templateOf(columns),
+                height: item.size,
+                transform: `translateY(${item.start}px)`,
+              }}
+            >
+              {columns.map((column) => (
+                <div
+                  key={column.key}
+                  role="gridcell"
+                  className={classNames(styles['cell'], column.align === 'end' && styles['end'])}
+                >
+                  {column.cell(row)}
+                </div>
+              ))}
+            </div>
+          )
+        })}
       </div>
     </div>
   )
 }
 
-interface HeadRowProps<Row> {
-  readonly columns: readonly Column<Row>[]
-  readonly template: string
-  readonly sorting: Sorting | null
-  readonly onSort: (sorting: Sorting) => void
+function templateOf<Row>(columns: readonly Column<Row>[]): string {
+  return columns.map((column) => column.width).join(' ')
 }
 
-function HeadRow<Row>({ columns, template, sorting, onSort }: HeadRowProps<Row>) {
-  return (
-    <div role="row" aria-rowindex={1} className={styles['head']} style={{ gridTemplateColumns: template }}>
-      {columns.map((column) => {
-        const own = sorting?.column === column.key ? sorting.direction : null
-        return (
-          <div
-            key={column.key}
-            role="columnheader"
-            aria-sort={own === null ? 'none' : own === 'up' ? 'ascending' : 'descending'}
-            className={classNames(styles['headCell'], column.align === 'end' && styles['end'])}
-          >
-            {column.sortBy === undefined ? (
-              column.title
-            ) : (
-              <button
-                type="button"
-                className={styles['sort']}
-                onClick={() => onSort({ column: column.key, direction: own === 'up' ? 'down' : 'up' })}
-              >
-                {column.title}
-                <span aria-hidden="true">{own === null ? '' : own === 'up' ? ' ↑' : ' ↓'}</span>
-              </button>
-            )}
-          </div>
-        )
-      })}
-    </div>
-  )
+/** Index of the row that was clicked; -1 when it was none, or a control inside a row that acts for itself. */
+function rowIndexAt(event: MouseEvent): number {
+  if (!(event.target instanceof Element)) return -1
+  if (event.target.closest('input, textarea, button, a, [role="button"]') !== null) return -1
+  const row = event.target.closest('[data-index]')
+  return row instanceof HTMLElement ? Number(row.dataset['index']) : -1
 }
 
-interface Movement<Row> {
-  readonly rows: readonly Row[]
+interface Movement<Row> extends DataTableProps<Row> {
   readonly selectedAt: number
-  readonly onSelect?: (row: Row) => void
-  readonly onOpen?: (row: Row) => void
 }
 
 function moveByKey<Row>(event: KeyboardEvent, { rows, selectedAt, onSelect, onOpen }: Movement<Row>): void {
@@ -165,15 +154,11 @@ function moveByKey<Row>(event: KeyboardEvent, { rows, selectedAt, onSelect, onOp
     PageUp: Math.max(selectedAt - 15, 0),
     Home: 0,
     End: last,
+    Enter: selectedAt,
   }
-  const to = steps[event.key]
-  const row = rows[event.key === 'Enter' ? selectedAt : (to ?? -1)]
+  const row = rows[steps[event.key] ?? -1]
   if (row === undefined) return
   event.preventDefault()
   if (event.key === 'Enter') onOpen?.(row)
   else onSelect?.(row)
-}
-
-function cameFromControl(event: MouseEvent): boolean {
-  return event.target instanceof Element && event.target.closest('input, textarea, button, a, [role="button"]') !== null
 }

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import { Dialog as AriaDialog, Heading, Modal, ModalOverlay } from 'react-aria-components'
 import { classNames } from './class-names.ts'
 import styles from './dialog.module.css'
+import { focusFirstField } from './focus-first-field.ts'
 import { IconButton } from './icon-button.tsx'
 
 export interface DialogProps {
@@ -16,7 +17,7 @@ export interface DialogProps {
   readonly role?: 'dialog' | 'alertdialog'
 }
 
-/** A window over the desk; Escape or a click beside it closes it. */
+/** A window over the desk; it opens with the cursor in its first field. Escape or a click beside it closes it. */
 export function Dialog({ title, isOpen, onClose, children, actions, size = 'medium', role = 'dialog' }: DialogProps) {
   return (
     <ModalOverlay
@@ -35,7 +36,9 @@ export function Dialog({ title, isOpen, onClose, children, actions, size = 'medi
             </Heading>
             <IconButton icon="close" label="Close" keys="Escape" onPress={onClose} />
           </header>
-          <div className={styles['body']}>{children}</div>
+          <div ref={focusFirstField} className={styles['body']}>
+            {children}
+          </div>
           {actions === undefined ? null : <footer className={styles['foot']}>{actions}</footer>}
         </AriaDialog>
       </Modal>

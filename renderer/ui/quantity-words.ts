@@ -11,10 +11,10 @@ export function durationWords(ms: number): string {
   const seconds = Math.round(ms / 1000)
   if (seconds < 60) return `${seconds} s`
   const minutes = Math.floor(seconds / 60)
-  if (minutes < 60) return withRest(minutes, 'min', seconds % 60, 's')
+  if (minutes < 60) return twoUnits([minutes, 'min'], [seconds % 60, 's'])
   const hours = Math.floor(minutes / 60)
-  if (hours < 24) return withRest(hours, 'h', minutes % 60, 'min')
-  return withRest(Math.floor(hours / 24), 'd', hours % 24, 'h')
+  if (hours < 24) return twoUnits([hours, 'h'], [minutes % 60, 'min'])
+  return twoUnits([Math.floor(hours / 24), 'd'], [hours % 24, 'h'])
 }
 
 /** `1 photo`, `2 photos`, `0 photos`. */
@@ -22,6 +22,8 @@ export function countWords(count: number, one: string, many = `${one}s`): string
   return `${count.toLocaleString('en-US')} ${count === 1 ? one : many}`
 }
 
-function withRest(large: number, largeUnit: string, small: number, smallUnit: string): string {
-  return small === 0 ? `${large} ${largeUnit}` : `${large} ${largeUnit} ${small} ${smallUnit}`
+type Amount = readonly [count: number, unit: string]
+
+function twoUnits(large: Amount, small: Amount): string {
+  return small[0] === 0 ? large.join(' ') : `${large.join(' ')} ${small.join(' ')}`
 }
