@@ -6,10 +6,13 @@ import { roofEdges } from './edges.ts'
 import type { Facet } from './facet.ts'
 import type { CameraShape, FacetShape, PinShape, PlanBounds, PlanDrawing } from './plan-drawing.ts'
 import { geoToPlan, sheetDirection } from './plan-frame.ts'
+import { containsPoint } from './polygon.ts'
 import { pitchLabel } from './slope.ts'
 
 /** Room round the drawing, feet. */
 const MARGIN_FT = 4
+/** How often a label's place is looked for, each time ten times as closely. */
+const LABEL_TRIES = 4
 /** What an empty sheet covers, feet. */
 const EMPTY_SHEET: PlanBounds = { minXFt: -30, minYFt: -30, maxXFt: 30, maxYFt: 30 }
 
@@ -37,8 +40,16 @@ export function drawPlan(input: {
 
 /** The point inside an outline that is farthest from its sides, for a label. */
 export function labelPoint(outline: readonly PlanPoint[]): PlanPoint {
-  const [x = 0, y = 0] = polylabel([outline.map((p) => [p.xFt, p.yFt])], 0.1)
-  return { xFt: x, yFt: y }
+  const ring = [outline.map((p): [number, number] => [p.xFt, p.yFt])]
+  const { minXFt, minYFt, maxXFt, maxYFt } = boxOf(outline)
+  // The search stops within this of the best place. In a narrow outline a coarse stop can leave it outside.
+  let withinFt = Math.min(0.1, Math.min(maxXFt - minXFt, maxYFt - minYFt) / 20)
+  for (let tries = 1; ; tries++) {
+    const [x = 0, y = 0] = polylabel(ring, withinFt)
+    const point = { xFt: x, yFt: y }
+    if (tries === LABEL_TRIES || containsPoint(outline, point)) return point
+    withinFt /= 10
+  }
 }
 
 function facetShape(facet: Facet, frame: PlanFrame): FacetShape {
@@ -104,12 +115,23 @@ function cameraShape(photo: Photo, frame: PlanFrame): readonly CameraShape[] {
 
 function boundsOf(points: readonly PlanPoint[]): PlanBounds {
   if (points.length === 0) return EMPTY_SHEET
-  const xs = points.map((p) => p.xFt)
-  const ys = points.map((p) => p.yFt)
+  const { minXFt, minYFt, maxXFt, maxYFt } = boxOf(points)
   return {
-    minXFt: Math.min(...xs) - MARGIN_FT,
-    minYFt: Math.min(...ys) - MARGIN_FT,
-    maxXFt: Math.max(...xs) + MARGIN_FT,
-    maxYFt: Math.max(...ys) + MARGIN_FT,
+    minXFt: minXFt - MARGIN_FT,
+    minYFt: minYFt - MARGIN_FT,
+    maxXFt: maxXFt + MARGIN_FT,
+    maxYFt: maxYFt + MARGIN_FT,
   }
+}
+
+function boxOf(points: readonly PlanPoint[]): PlanBounds {
+  return points.reduce<PlanBounds>(
+    (box, p) => ({
+      minXFt: Math.min(box.minXFt, p.xFt),
+      minYFt: Math.min(box.minYFt, p.yFt),
+      maxXFt: Math.max(box.maxXFt, p.xFt),
+      maxYFt: Math.max(box.maxYFt, p.yFt),
+    }),
+    { minXFt: Infinity, minYFt: Infinity, maxXFt: -Infinity, maxYFt: -Infinity },
+  )
 }

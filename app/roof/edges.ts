@@ -35,11 +35,16 @@ interface FacetSide {
   readonly lengthFt: number
   /** Unit vector along the side. */
   readonly along: { readonly x: number; readonly y: number }
+  /** Unit vector at right angles to the side, into the facet. */
+  readonly inward: { readonly x: number; readonly y: number }
   /** How water runs at the side, -1 to 1: negative towards and over it, positive away from it into the facet. */
   readonly awayFromSide: number
   /** Feet of rise along the side per foot of plan length. */
   readonly risePerFt: number
 }
+
+/** From and to, feet from the start of a side. */
+type Stretch = readonly [number, number]
 
 /**
  * Finds every ridge, hip, valley, eave, rake and break of a roof from its facets' outlines, pitches and downslope
@@ -49,19 +54,22 @@ interface FacetSide {
  */
 export function roofEdges(facets: readonly Facet[], upAzimuthDeg: number): readonly RoofEdge[] {
   const sides = facets.flatMap((facet) => facetSides(facet, upAzimuthDeg))
-  const edges: RoofEdge[] = []
+  const taken = sides.map((): Stretch[] => [])
+  const inner: RoofEdge[] = []
   sides.forEach((side, index) => {
-    const taken: [number, number][] = []
     sides.forEach((other, otherIndex) => {
-      if (other.facet.id === side.facet.id) return
-      const shared = sharedStretch(side, other)
+      if (otherIndex <= index || other.facet.id === side.facet.id) return
+      const shared = sharedStretches(side, other)
       if (shared === null) return
-      taken.push(shared)
-      if (otherIndex > index) edges.push(makeEdge(innerKind(side, other), [side, other], shared))
+      taken[index]?.push(shared.onSide)
+      taken[otherIndex]?.push(shared.onOther)
+      inner.push(makeEdge(innerKind(side, other), [side, other], shared.onSide))
     })
-    for (const free of freeStretches(side.lengthFt, taken)) edges.push(makeEdge(outerKind(side), [side], free))
   })
-  return edges
+  const outer = sides.flatMap((side, index) =>
+    freeStretches(side.lengthFt, taken[index] ?? []).map((free) => makeEdge(outerKind(side), [side], free)),
+  )
+  return [...inner, ...outer]
 }
 
 /** Sum of true lengths by kind, feet; kinds that the roof doesn't have are 0. */
@@ -95,6 +103,7 @@ function facetSides(facet: Facet, upAzimuthDeg: number): readonly FacetSide[] {
         to,
         lengthFt: length,
         along,
+        inward,
         awayFromSide: downhill.x * inward.x + downhill.y * inward.y,
         risePerFt: (facet.pitchRise / 12) * Math.abs(downhill.x * along.x + downhill.y * along.y),
       },
@@ -102,23 +111,35 @@ function facetSides(facet: Facet, upAzimuthDeg: number): readonly FacetSide[] {
   })
 }
 
-/** The stretch of `side`, feet from its start, that `other` lies along; null when they are not on one line. */
-function sharedStretch(side: FacetSide, other: FacetSide): [number, number] | null {
-  const place = (p: PlanPoint) => {
-    const x = p.xFt - side.from.xFt
-    const y = p.yFt - side.from.yFt
-    return { alongFt: x * side.along.x + y * side.along.y, offFt: Math.abs(x * side.along.y - y * side.along.x) }
-  }
-  const a = place(other.from)
-  const b = place(other.to)
-  if (a.offFt > ON_LINE_FT || b.offFt > ON_LINE_FT) return null
-  const start = Math.max(0, Math.min(a.alongFt, b.alongFt))
-  const end = Math.min(side.lengthFt, Math.max(a.alongFt, b.alongFt))
+/**
+ * The stretch that two sides share, feet from the start of each; null when they are not on one line or their facets lie
+ * on the same side of it. The longer side is the line: a short one says too little of where a line runs far away.
+ */
+function sharedStretches(side: FacetSide, other: FacetSide): { onSide: Stretch; onOther: Stretch } | null {
+  if (side.inward.x * other.inward.x + side.inward.y * other.inward.y > 0) return null
+  const [line, short] = other.lengthFt > side.lengthFt ? [other, side] : [side, other]
+  if (placeOn(line, short.from).offFt > ON_LINE_FT || placeOn(line, short.to).offFt > ON_LINE_FT) return null
+  const onSide = overlap(side, other)
+  const onOther = overlap(other, side)
+  return onSide === null || onOther === null ? null : { onSide, onOther }
+}
+
+function placeOn(line: FacetSide, p: PlanPoint): { readonly alongFt: number; readonly offFt: number } {
+  const x = p.xFt - line.from.xFt
+  const y = p.yFt - line.from.yFt
+  return { alongFt: x * line.along.x + y * line.along.y, offFt: Math.abs(x * line.along.y - y * line.along.x) }
+}
+
+function overlap(side: FacetSide, other: FacetSide): Stretch | null {
+  const a = placeOn(side, other.from).alongFt
+  const b = placeOn(side, other.to).alongFt
+  const start = Math.max(0, Math.min(a, b))
+  const end = Math.min(side.lengthFt, Math.max(a, b))
   return end - start < LEAST_EDGE_FT ? null : [start, end]
 }
 
-function freeStretches(lengthFt: number, taken: readonly (readonly [number, number])[]): readonly [number, number][] {
-  const free: [number, number][] = []
+function freeStretches(lengthFt: number, taken: readonly Stretch[]): readonly Stretch[] {
+  const free: Stretch[] = []
   let at = 0
   for (const [start, end] of [...taken].sort((p, q) => p[0] - q[0])) {
     if (start - at >= LEAST_EDGE_FT) free.push([at, start])
@@ -129,7 +150,7 @@ function freeStretches(lengthFt: number, taken: readonly (readonly [number, numb
 }
 
 function innerKind(a: FacetSide, b: FacetSide): EdgeKind {
-  const flows = [flowOf(a), flowOf(b)].sort().join('+')
+  const flows = flowsAt(a, b).toSorted().join('+')
   switch (flows) {
     case 'away+away':
       return isLevel(a) && isLevel(b) ? 'ridge' : 'hip'
@@ -147,7 +168,17 @@ function outerKind(side: FacetSide): EdgeKind {
   return side.awayFromSide > ALONG ? 'top-edge' : 'rake'
 }
 
-function flowOf(side: FacetSide): 'away' | 'toward' | 'along' {
+/** A flat facet sheds water nowhere: a slope beside it drains onto it or takes what runs off it, unless it runs past. */
+function flowsAt(a: FacetSide, b: FacetSide): readonly Flow[] {
+  const isFlat = (side: FacetSide) => side.facet.pitchRise === 0
+  if (isFlat(a) === isFlat(b)) return isFlat(a) ? ['along', 'along'] : [flowOf(a), flowOf(b)]
+  const flow = flowOf(isFlat(a) ? b : a)
+  return flow === 'along' ? ['along', 'along'] : ['away', 'toward']
+}
+
+type Flow = 'away' | 'toward' | 'along'
+
+function flowOf(side: FacetSide): Flow {
   if (side.awayFromSide > ALONG) return 'away'
   return side.awayFromSide < -ALONG ? 'toward' : 'along'
 }
@@ -156,18 +187,16 @@ function isLevel(side: FacetSide): boolean {
   return Math.abs(side.awayFromSide) > 1 - ALONG ** 2
 }
 
-function makeEdge(
-  kind: EdgeKind,
-  sides: readonly [FacetSide, ...FacetSide[]],
-  stretch: readonly [number, number],
-): RoofEdge {
+function makeEdge(kind: EdgeKind, sides: readonly [FacetSide, ...FacetSide[]], stretch: Stretch): RoofEdge {
   const [side] = sides
   const at = (ft: number): PlanPoint => ({
     xFt: side.from.xFt + side.along.x * ft,
     yFt: side.from.yFt + side.along.y * ft,
   })
   const planLengthFt = stretch[1] - stretch[0]
-  const risePerFt = sides.reduce((sum, s) => sum + s.risePerFt, 0) / sides.length
+  const rises = sides.map((s) => s.risePerFt)
+  // Two slopes that meet climb alike along the line. At a step they need not: what covers it follows the steeper one.
+  const risePerFt = kind === 'step' ? Math.max(...rises) : rises.reduce((sum, rise) => sum + rise, 0) / rises.length
   return {
     kind,
     from: at(stretch[0]),

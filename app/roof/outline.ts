@@ -4,6 +4,9 @@ import { lengthFt, sidesOf, signedAreaSqFt, type Side } from './polygon.ts'
 /** Corners closer than this are one corner: an eighth of an inch. */
 const SAME_CORNER_FT = 1 / 96
 
+/** A point this near a line lies on it: far less than can be drawn, far more than rounding adds. */
+const ON_LINE_FT = 1e-6
+
 /** Outlines smaller than this have no area worth a facet. */
 const LEAST_AREA_SQFT = 0.1
 
@@ -25,6 +28,7 @@ export function checkOutline(outline: readonly PlanPoint[]): readonly OutlineFau
     }
   }
   if (faults.length > 0) return faults
+  if (liesOnOneLine(outline, sides)) return [{ kind: 'no-area' }]
   sides.forEach((side, index) => {
     for (const other of sides.slice(index + 1)) {
       if (sidesMeetWrongly(side, other, sides.length))
@@ -58,8 +62,8 @@ function sidesMeetWrongly(a: Side, b: Side, count: number): boolean {
   const backY = before.from.yFt - before.to.yFt
   const onX = after.to.xFt - after.from.xFt
   const onY = after.to.yFt - after.from.yFt
-  const scale = Math.hypot(backX, backY) * Math.hypot(onX, onY)
-  return Math.abs(backX * onY - backY * onX) < 1e-9 * scale && backX * onX + backY * onY > 0
+  const longerFt = Math.max(Math.hypot(backX, backY), Math.hypot(onX, onY))
+  return Math.abs(backX * onY - backY * onX) < ON_LINE_FT * longerFt && backX * onX + backY * onY > 0
 }
 
 function segmentsTouch(a: Side, b: Side): boolean {
@@ -79,14 +83,20 @@ function segmentsTouch(a: Side, b: Side): boolean {
 /** -1, 0 or 1: which way `p` lies of the line from `from` to `to`; 0 within a hair of it. */
 function turn(from: PlanPoint, to: PlanPoint, p: PlanPoint): number {
   const cross = (to.xFt - from.xFt) * (p.yFt - from.yFt) - (to.yFt - from.yFt) * (p.xFt - from.xFt)
-  return Math.abs(cross) < 1e-9 * Math.max(1, lengthFt(from, to)) ? 0 : Math.sign(cross)
+  return Math.abs(cross) < ON_LINE_FT * lengthFt(from, to) ? 0 : Math.sign(cross)
 }
 
 function within(side: Side, p: PlanPoint): boolean {
   return (
-    p.xFt >= Math.min(side.from.xFt, side.to.xFt) &&
-    p.xFt <= Math.max(side.from.xFt, side.to.xFt) &&
-    p.yFt >= Math.min(side.from.yFt, side.to.yFt) &&
-    p.yFt <= Math.max(side.from.yFt, side.to.yFt)
+    p.xFt >= Math.min(side.from.xFt, side.to.xFt) - ON_LINE_FT &&
+    p.xFt <= Math.max(side.from.xFt, side.to.xFt) + ON_LINE_FT &&
+    p.yFt >= Math.min(side.from.yFt, side.to.yFt) - ON_LINE_FT &&
+    p.yFt <= Math.max(side.from.yFt, side.to.yFt) + ON_LINE_FT
   )
+}
+
+/** True when every corner lies on the line of the longest side: how an outline without any width is drawn. */
+function liesOnOneLine(outline: readonly PlanPoint[], sides: readonly Side[]): boolean {
+  const longest = sides.reduce((a, b) => (lengthFt(b.from, b.to) > lengthFt(a.from, a.to) ? b : a))
+  return outline.every((corner) => turn(longest.from, longest.to, corner) === 0)
 }

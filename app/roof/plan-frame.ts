@@ -35,7 +35,7 @@ export function degreeLengthsM(latDeg: number): { readonly latM: number; readonl
 export function geoToPlan(point: GeoPoint, frame: PlanFrame): PlanPoint | null {
   if (frame.anchor === null) return null
   const { latM, lonM } = degreeLengthsM(frame.anchor.latDeg)
-  const eastFt = ((point.lonDeg - frame.anchor.lonDeg) * lonM) / FOOT_M
+  const eastFt = (halfTurn(point.lonDeg - frame.anchor.lonDeg) * lonM) / FOOT_M
   const northFt = ((point.latDeg - frame.anchor.latDeg) * latM) / FOOT_M
   const east = sheetDirection(90, frame.upAzimuthDeg)
   const north = sheetDirection(0, frame.upAzimuthDeg)
@@ -52,6 +52,13 @@ export function planToGeo(point: PlanPoint, frame: PlanFrame): GeoPoint | null {
   const northFt = point.xFt * north.x + point.yFt * north.y
   return {
     latDeg: frame.anchor.latDeg + (northFt * FOOT_M) / latM,
-    lonDeg: frame.anchor.lonDeg + (eastFt * FOOT_M) / lonM,
+    lonDeg: halfTurn(frame.anchor.lonDeg + (eastFt * FOOT_M) / lonM),
   }
+}
+
+/** Degrees of longitude brought into -180 to 180, so that a plan can lie across the line where they jump. */
+function halfTurn(deg: number): number {
+  if (deg >= -180 && deg <= 180) return deg
+  const wrapped = wrapDegrees(deg)
+  return wrapped > 180 ? wrapped - 360 : wrapped
 }
