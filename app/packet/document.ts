@@ -162,6 +162,6 @@ export interface RuleBlock {
   readonly kind: 'rule'
 }
 
-export interface PageBreakBlock {
+interface PageBreakBlock {
   readonly kind: 'page-break'
 }

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 
 /** Where in the job a problem is, so that a screen can go there. */
-export const problemPlaceSchema = z.discriminatedUnion('kind', [
+const problemPlaceSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('sheet'), field: z.string() }),
   z.object({ kind: z.literal('facet'), id: z.string() }),
   z.object({ kind: z.literal('photo'), id: z.string() }),

@@ -27,10 +27,14 @@ function usedPhotoIds({ findings, readings }: CaseFile): ReadonlySet<string> {
   ])
 }
 
-function told(check: string, photo: Photo, weight: PacketProblem['weight'], sentence: string): PacketProblem {
+function told(
+  photo: Photo,
+  check: string,
+  { weight, words }: { readonly weight: PacketProblem['weight']; readonly words: string },
+): PacketProblem {
   return problem(check, {
     weight,
-    sentence: `${photoLabel(photo.number)} ${sentence}`,
+    sentence: `${photoLabel(photo.number)} ${words}`,
     place: { kind: 'photo', id: photo.id },
   })
 }
@@ -38,25 +42,24 @@ function told(check: string, photo: Photo, weight: PacketProblem['weight'], sent
 function tagging(photo: Photo, used: ReadonlySet<string>): readonly PacketProblem[] {
   if (used.has(photo.id)) return []
   const { facetId, role, component, condition, caption } = photo.tags
-  const untagged =
-    facetId === null && role === null && component === null && condition === null && caption.trim() === ''
-  if (untagged) {
-    return [told('photo-untagged', photo, 'mend', 'has no tag and no finding. Tag it, or leave it out and say why.')]
+  const tagged = [facetId, role, component, condition].some((tag) => tag !== null) || caption.trim() !== ''
+  if (!tagged) {
+    const words = 'has no tag and no finding. Tag it, or leave it out and say why.'
+    return [told(photo, 'photo-untagged', { weight: 'mend', words })]
   }
   if (HOUSE_ROLES.has(role)) return []
-  return [told('photo-unused', photo, 'notice', 'is in no finding and no reading.')]
+  return [told(photo, 'photo-unused', { weight: 'notice', words: 'is in no finding and no reading.' })]
 }
 
 function timing(photo: Photo, dates: ReadonlySet<string>): readonly PacketProblem[] {
   const date = localDate(photo.time)
-  if (date === null) return [told('photo-no-time', photo, 'mend', 'has no known time.')]
+  if (date === null) return [told(photo, 'photo-no-time', { weight: 'mend', words: 'has no known time.' })]
   if (dates.size === 0 || dates.has(date) || photo.tags.role === 'document') return []
-  const sentence = `was taken on ${date}, which is not an inspection date. Check the camera’s clock or the job sheet.`
-  return [told('photo-other-day', photo, 'mend', sentence)]
+  const words = `was taken on ${date}, which is not an inspection date. Check the camera’s clock or the job sheet.`
+  return [told(photo, 'photo-other-day', { weight: 'mend', words })]
 }
 
 function showing(photo: Photo): readonly PacketProblem[] {
-  return photo.preview === 'ready'
-    ? []
-    : [told('photo-not-shown', photo, 'mend', 'can’t be shown: no preview could be made. Leave it out and say why.')]
+  const words = 'can’t be shown: no preview could be made. Leave it out and say why.'
+  return photo.preview === 'ready' ? [] : [told(photo, 'photo-not-shown', { weight: 'mend', words })]
 }

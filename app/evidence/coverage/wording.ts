@@ -36,33 +36,38 @@ function typedTexts(caseFile: CaseFile): readonly TypedText[] {
       called: `Facet ${letter}, inspected share`,
       text: inspected.note,
     })),
-    ...caseFile.photos.flatMap(({ id, number, tags }) => [
-      typed({ kind: 'photo', id }, 'caption', `${photoLabel(number)}, caption`, tags.caption),
-      typed(
-        { kind: 'photo', id },
-        'leftOutBecause',
-        `${photoLabel(number)}, reason left out`,
-        tags.leftOutBecause ?? '',
-      ),
-    ]),
+    ...caseFile.photos.flatMap(({ id, number, tags }): readonly TypedText[] => {
+      const place = { kind: 'photo', id } as const
+      const label = photoLabel(number)
+      return [
+        { place, field: 'caption', called: `${label}, caption`, text: tags.caption },
+        { place, field: 'leftOutBecause', called: `${label}, reason left out`, text: tags.leftOutBecause ?? '' },
+      ]
+    }),
     ...caseFile.findings.flatMap(findingTexts),
-    ...caseFile.readings.map(({ id, number, note }) =>
-      typed({ kind: 'reading', id }, 'note', `${readingLabel(number)}, note`, note),
-    ),
-    ...caseFile.cameras.map(({ id, clock }) =>
-      typed({ kind: 'job' }, `camera.${id}`, 'Reason of a clock correction', clock.why),
-    ),
+    ...caseFile.readings.map(({ id, number, note }) => ({
+      place: { kind: 'reading', id } as const,
+      field: 'note',
+      called: `${readingLabel(number)}, note`,
+      text: note,
+    })),
+    ...caseFile.cameras.map(({ id, clock }) => ({
+      place: { kind: 'job' } as const,
+      field: `camera.${id}`,
+      called: 'Reason of a clock correction',
+      text: clock.why,
+    })),
   ]
-}
-
-function typed(place: ProblemPlace, field: string, called: string, text: string): TypedText {
-  return { place, field, called, text }
 }
 
 function sheetTexts({ job }: CaseFile): readonly TypedText[] {
   const { loss, inspection, covering, permits, priorRepairs, notes } = job.sheet
-  const one = (field: string, called: string, text: string) =>
-    typed({ kind: 'sheet', field }, field, `Job sheet, ${called}`, text)
+  const one = (field: string, called: string, text: string): TypedText => ({
+    place: { kind: 'sheet', field },
+    field,
+    called: `Job sheet, ${called}`,
+    text,
+  })
   return [
     one('loss.description', 'loss', loss.description),
     one('inspection.weather', 'weather at the inspection', inspection.weather),
@@ -79,8 +84,12 @@ function sheetTexts({ job }: CaseFile): readonly TypedText[] {
 
 function findingTexts(finding: Finding): readonly TypedText[] {
   const { cause, lookedAt } = finding
-  const one = (field: string, called: string, text: string) =>
-    typed({ kind: 'finding', id: finding.id }, field, `${findingLabel(finding.number)}, ${called}`, text)
+  const one = (field: string, called: string, text: string): TypedText => ({
+    place: { kind: 'finding', id: finding.id },
+    field,
+    called: `${findingLabel(finding.number)}, ${called}`,
+    text,
+  })
   return [
     one('observation', 'observation', finding.observation),
     one('placeWords', 'place in words', finding.placeWords),

@@ -26,8 +26,10 @@ export function custodySection(context: PacketContext): Section {
     ...leftOutBlocks(context),
     ...attachmentBlocks(context),
     ...fileRemarks(context),
-    heading('How to verify', true),
-    { kind: 'list', items: verifyingSteps.map(plain) },
+    {
+      kind: 'group',
+      blocks: [heading('How to verify', true), { kind: 'list', items: verifyingSteps.map(plain) }],
+    },
   ])
 }
 
@@ -97,7 +99,7 @@ function fileTable(photos: readonly Photo[], context: PacketContext): TableBlock
   return {
     kind: 'table',
     summary: 'Original files with their SHA-256',
-    columns: [column('Photo', 0.9), column('Original file', 2.5), column('SHA-256', 7)],
+    columns: [column('Photo', 0.9), column('Original file', 3.2), column('SHA-256', 6.6)],
     rows: photos.map((photo) => ({
       anchor: anchorOfFile(photo),
       cells: [
@@ -118,7 +120,7 @@ function leftOutBlocks(context: PacketContext): readonly Block[] {
     {
       kind: 'table',
       summary: 'Photos left out, why, and their SHA-256',
-      columns: [column('Photo', 0.9), column('Original file and reason', 2.5), column('SHA-256', 7)],
+      columns: [column('Photo', 0.9), column('Original file and reason', 3.2), column('SHA-256', 6.6)],
       rows: leftOut.map((photo) => ({
         anchor: anchorOfFile(photo),
         cells: [
@@ -138,7 +140,7 @@ function attachmentBlocks({ input }: PacketContext): readonly Block[] {
     {
       kind: 'table',
       summary: 'Other files kept with the job, and their SHA-256',
-      columns: [column('File', 3.4), column('SHA-256', 7)],
+      columns: [column('File', 4.1), column('SHA-256', 6.6)],
       rows: input.attachments.map(({ file, typeLabel }) => ({
         cells: [plain(`${file.fileName}, ${typeLabel}, ${bytesFigure(file.bytes)} bytes`), digest(file.sha256)],
       })),

@@ -88,7 +88,7 @@ function record(context: PacketContext): readonly Block[] {
     {
       kind: 'table',
       summary: 'What was done to the record, by whom and when',
-      columns: [column('Entry', 1), column('Time', 3), column('What', 6), column('By', 1.6)],
+      columns: [column('Entry', 1), column('Time', 3.7), column('What', 5.8), column('By', 1.6)],
       rows: logRuns(log, (id) => labels.get(id) ?? 'a photo').map(({ first, last, words }) => ({
         cells: [
           plain(first.seq === last.seq ? String(first.seq) : `${first.seq}-${last.seq}`),

@@ -1,12 +1,12 @@
 import { basisWords, conditionsBasis } from '../../evidence/catalog/basis.ts'
-import type { FacetId } from '../../job/ids.ts'
+import type { Finding } from '../../evidence/finding.ts'
 import type { Facet } from '../../roof/facet.ts'
-import type { Block, Section, TableBlock } from '../document.ts'
+import type { Block, GroupBlock, Section, TableBlock } from '../document.ts'
 import { howMuchWords, whatWords } from '../finding-words.ts'
 import { facetLink, findingLink, pinLink } from '../links.ts'
 import type { PacketContext } from '../packet-context.ts'
 import { plain } from '../text.ts'
-import { findingBlock } from './one-finding.ts'
+import { findingBlocks } from './one-finding.ts'
 import { column, heading, paragraph, titledSection } from './section.ts'
 
 /** All findings at a glance, then one by one under their facets. Facets without findings say so. */
@@ -53,11 +53,20 @@ function glance(context: PacketContext): TableBlock {
 
 function onFacet(facet: Facet, context: PacketContext): readonly Block[] {
   const name = facet.name.trim()
-  return [
-    heading(`Facet ${facet.letter}${name === '' ? '' : `, ${name}`}`, true),
-    paragraph(`${inspectedWords(facet)}${noneWords(facet.id, context)}`),
-    ...blocksOf(facet.id, context),
-  ]
+  const here = context.findings.filter(({ facetId }) => facetId === facet.id)
+  return underHeading(
+    [
+      heading(`Facet ${facet.letter}${name === '' ? '' : `, ${name}`}`, true),
+      paragraph(`${inspectedWords(facet)}${noneWords(here)}`),
+    ],
+    here.map((finding) => findingBlocks(finding, context)),
+  )
+}
+
+/** A heading stays with the first finding under it. */
+function underHeading(top: GroupBlock['blocks'], under: readonly GroupBlock['blocks'][]): readonly GroupBlock[] {
+  const [first = [], ...rest] = under
+  return [[...top, ...first], ...rest].map((blocks) => ({ kind: 'group', blocks }))
 }
 
 function inspectedWords({ inspected }: Facet): string {
@@ -69,8 +78,7 @@ function inspectedWords({ inspected }: Facet): string {
   return note === '' ? share : `${share} ${note}`
 }
 
-function noneWords(facetId: FacetId, { findings }: PacketContext): string {
-  const here = findings.filter((finding) => finding.facetId === facetId)
+function noneWords(here: readonly Finding[]): string {
   if (here.length === 0) return ' No finding is recorded here.'
   return here.some(({ kind }) => kind === 'damage') ? '' : ' No damage finding is recorded here.'
 }
@@ -78,15 +86,8 @@ function noneWords(facetId: FacetId, { findings }: PacketContext): string {
 function elsewhere(context: PacketContext): readonly Block[] {
   const loose = context.findings.filter(({ facetId }) => facetId === null || !context.facetById.has(facetId))
   if (loose.length === 0) return []
-  return [
-    heading('Not placed on a facet', true),
-    paragraph('For these findings no facet is stated.'),
-    ...loose.flatMap((finding) => findingBlock(finding, context)),
-  ]
-}
-
-function blocksOf(facetId: FacetId, context: PacketContext): readonly Block[] {
-  return context.findings
-    .filter((finding) => finding.facetId === facetId)
-    .flatMap((finding) => findingBlock(finding, context))
+  return underHeading(
+    [heading('Not placed on a facet', true), paragraph('For these findings no facet is stated.')],
+    loose.map((finding) => findingBlocks(finding, context)),
+  )
 }

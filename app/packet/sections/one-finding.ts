@@ -13,24 +13,18 @@ import { joined, plain } from '../text.ts'
 type Row = FactsBlock['rows'][number]
 
 /** A finding: where it is and what shows it, what was observed and measured, and, apart from that, the opinion on cause. */
-export function findingBlock(finding: Finding, context: PacketContext): readonly [GroupBlock] {
+export function findingBlocks(finding: Finding, context: PacketContext): GroupBlock['blocks'] {
   return [
     {
-      kind: 'group',
-      blocks: [
-        {
-          kind: 'heading',
-          level: 3,
-          text: `${findingLabel(finding.number)} ${whatWords(finding)}`,
-          anchor: anchorOfFinding(finding),
-          inOutline: true,
-        },
-        ...facts(2, placeRows(finding, context)),
-        ...facts(1, [...observedRows(finding), ...measuredRows(finding, context)]),
-        ...facts(1, [...opinionRows(finding), ...afterRows(finding)]),
-        { kind: 'rule' },
-      ],
+      kind: 'heading',
+      level: 3,
+      text: `${findingLabel(finding.number)} ${whatWords(finding)}`,
+      anchor: anchorOfFinding(finding),
+      inOutline: true,
     },
+    ...facts(2, placeRows(finding, context)),
+    ...facts(1, [...observedRows(finding), ...measuredRows(finding, context)]),
+    ...facts(1, [...opinionRows(finding), ...afterRows(finding)]),
   ]
 }
 

@@ -27,10 +27,8 @@ export function statementSection(context: PacketContext): Section {
         {
           kind: 'signature',
           lines: [
-            { label: 'Inspector', value: inspection.inspector },
-            { label: 'Inspector’s licence', value: inspection.inspectorLicence },
-            { label: 'Contractor', value: contractor.name },
-            { label: 'Contractor’s licence', value: contractor.licence },
+            { label: 'Inspector', value: withLicence(inspection.inspector, inspection.inspectorLicence) },
+            { label: 'Contractor', value: withLicence(contractor.name, contractor.licence) },
             { label: 'Signature', value: '' },
             { label: 'Date', value: '' },
           ],
@@ -38,6 +36,10 @@ export function statementSection(context: PacketContext): Section {
       ],
     },
   ])
+}
+
+function withLicence(name: string, licence: string): string {
+  return licence.trim() === '' ? name.trim() : `${name.trim()}, licence ${licence.trim()}`
 }
 
 function methodFacts({ sheet }: PacketContext): Block {

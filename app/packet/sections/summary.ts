@@ -47,7 +47,7 @@ function facetTable(context: PacketContext): TableBlock {
     columns: [
       column('Facet', 2),
       column('Area, sq ft', 1.2, 'end'),
-      column('Looked at', 1.2, 'end'),
+      column('Looked at', 1.5, 'end'),
       column('Damage findings', 4),
       column('Other findings', 3),
       column('Found sound', 2),
