@@ -1,27 +1,39 @@
 import { FileTrigger } from 'react-aria-components'
-import { Button } from '../ui/button.tsx'
+import { useJob } from '../state/job-state.tsx'
+import { useTasks } from '../state/tasks.tsx'
+import { Button, type ButtonProps } from '../ui/button.tsx'
 import { Icon } from '../ui/icon.tsx'
 import { IconButton } from '../ui/icon-button.tsx'
 import styles from './add-files.module.css'
 
-interface AddFilesProps {
-  readonly onFiles: (files: readonly File[]) => void
-}
-
-/** Chooses photos and other files, or a whole folder, for people who would rather not drag. */
-export function AddFiles({ onFiles }: AddFilesProps) {
-  const take = (chosen: FileList | null) => onFiles(chosen === null ? [] : [...chosen])
+/** Chooses photos and other files for the open job, or a whole folder, for people who would rather not drag. */
+export function AddFiles() {
+  const take = useTakeChosen()
   return (
     <div className={styles['pair']}>
-      <FileTrigger allowsMultiple onSelect={take}>
-        <Button>
-          <Icon name="plus" />
-          Add photos
-        </Button>
-      </FileTrigger>
+      <AddFilesButton />
       <FileTrigger acceptDirectory onSelect={take}>
         <IconButton icon="folder" label="Add a whole folder" />
       </FileTrigger>
     </div>
   )
+}
+
+/** A button that chooses photos and other files for the open job. */
+export function AddFilesButton({ look = 'plain' }: Pick<ButtonProps, 'look'>) {
+  const take = useTakeChosen()
+  return (
+    <FileTrigger allowsMultiple onSelect={take}>
+      <Button look={look}>
+        <Icon name="plus" />
+        Add photos
+      </Button>
+    </FileTrigger>
+  )
+}
+
+function useTakeChosen() {
+  const { job } = useJob()
+  const { takeIn } = useTasks()
+  return (chosen: FileList | null) => void takeIn(job.id, chosen === null ? [] : [...chosen])
 }

@@ -17,7 +17,7 @@ export function DeskServicesProvider({ children }: { children: ReactNode }) {
   return (
     <ServicesContext value={services}>
       {children}
-      <OperatorQuestion isAsked={asked} onClose={() => setAsked(false)} />
+      <OperatorQuestion isOpen={asked} onClose={() => setAsked(false)} />
       <KeysHelp isOpen={keysOpen} onOpenChange={setKeysOpen} />
     </ServicesContext>
   )

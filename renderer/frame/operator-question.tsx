@@ -6,23 +6,16 @@ import { TextField } from '../ui/text-field.tsx'
 import styles from './operator-question.module.css'
 
 interface OperatorQuestionProps {
-  /** True when a person asked to change the name. */
-  readonly isAsked: boolean
+  readonly isOpen: boolean
   readonly onClose: () => void
 }
 
-/** Asks who works here: once when the library does not know, and again when a person wants to change it. */
-export function OperatorQuestion({ isAsked, onClose }: OperatorQuestionProps) {
+/** Asks who works here. */
+export function OperatorQuestion({ isOpen, onClose }: OperatorQuestionProps) {
   const { info } = useLibrary()
-  const [later, setLater] = useState(false)
-  const unknown = info !== null && info.operator === '' && !later
-  function close() {
-    setLater(true)
-    onClose()
-  }
   return (
-    <Dialog title="Who works here?" isOpen={isAsked || unknown} onClose={close} size="small">
-      <OperatorForm key={info?.operator ?? ''} known={info?.operator ?? ''} onDone={close} />
+    <Dialog title="Who works here?" isOpen={isOpen} onClose={onClose} size="small">
+      <OperatorForm key={info?.operator ?? ''} known={info?.operator ?? ''} onDone={onClose} />
     </Dialog>
   )
 }

@@ -65,7 +65,7 @@ function UndoRedo() {
   )
   return (
     <div className={styles['history']}>
-      <span className={styles['next']}>{history.undo ?? 'Nothing to undo'}</span>
+      <span className={styles['next']}>{history.undo === null ? '' : `Last change: ${history.undo}`}</span>
       <IconButton
         icon="undo"
         label={history.undo === null ? 'Nothing to undo' : `Undo: ${history.undo}`}

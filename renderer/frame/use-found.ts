@@ -19,7 +19,7 @@ export function useFound(text: string, jobId: JobId | null): readonly SearchHit[
     let current = true
     const timer = setTimeout(() => {
       void desk.call('search.find', { text: wanted, jobId, limit: 100 }).then((reply) => {
-        if (current) setFound(reply.ok ? reply.value.hits : [])
+        if (current) setFound(reply.ok ? reply.value.hits.map(withoutLabel) : [])
       })
     }, WAIT_MS)
     return () => {
@@ -28,4 +28,10 @@ export function useFound(text: string, jobId: JobId | null): readonly SearchHit[
     }
   }, [desk, wanted, jobId])
   return found
+}
+
+/** The excerpt often begins with the label, which stands beside it already. */
+function withoutLabel(hit: SearchHit): SearchHit {
+  const { label, excerpt } = hit
+  return excerpt.startsWith(`${label} `) ? { ...hit, excerpt: excerpt.slice(label.length + 1) } : hit
 }

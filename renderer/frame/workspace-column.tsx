@@ -3,10 +3,7 @@ import type { JobSnapshot } from '../../app/contract/jobs.ts'
 import type { PacketProblem } from '../../app/packet/problem.ts'
 import { useCommands } from '../state/commands.ts'
 import { useJob } from '../state/job-state.tsx'
-import { useLibrary } from '../state/library.tsx'
 import { useProblems } from '../state/problems.tsx'
-import { useTasks } from '../state/tasks.tsx'
-import { Button } from '../ui/button.tsx'
 import { Icon } from '../ui/icon.tsx'
 import { IconButton } from '../ui/icon-button.tsx'
 import { countWords } from '../ui/quantity-words.ts'
@@ -15,6 +12,7 @@ import { jobAddress, jobsAddress, type Workspace, workspaceNames, workspaces } f
 import { useDeskServices } from './desk-services.tsx'
 import { workspaceKeys } from './frame-keys.ts'
 import { placeOfProblem } from './places.ts'
+import { SignedAs } from './signed-as.tsx'
 import { TaskCards } from './task-cards.tsx'
 import { ThemeButton } from './theme-button.tsx'
 import styles from './workspace-column.module.css'
@@ -22,7 +20,6 @@ import styles from './workspace-column.module.css'
 /** The left column: which job this is, its workspaces with counts, and the work in progress. */
 export function WorkspaceColumn({ workspace }: { workspace: Workspace }) {
   const { job } = useJob()
-  const { takeIn } = useTasks()
   const { owner, property } = job.sheet
   return (
     <nav className={styles['column']} aria-label="Workspaces">
@@ -38,7 +35,7 @@ export function WorkspaceColumn({ workspace }: { workspace: Workspace }) {
       <WorkspaceLinks workspace={workspace} />
       <div className={styles['foot']}>
         <TaskCards jobId={job.id} />
-        <AddFiles onFiles={(files) => void takeIn(job.id, files)} />
+        <AddFiles />
         <ColumnFoot />
       </div>
     </nav>
@@ -85,20 +82,14 @@ function MissingMark({ count }: { count: number }) {
 }
 
 function ColumnFoot() {
-  const { info } = useLibrary()
-  const { showKeys, askOperator } = useDeskServices()
-  const operator = info?.operator ?? ''
+  const { showKeys } = useDeskServices()
   return (
     <div className={styles['person']}>
-      <Button
-        look="quiet"
-        onPress={askOperator}
-        aria-label={`Working as ${operator === '' ? 'nobody named yet' : operator}. Change the name`}
-      >
-        <span className={styles['operator']}>{operator === '' ? 'Who works here?' : operator}</span>
-      </Button>
-      <ThemeButton />
-      <IconButton icon="list" label="Show the keys" keys="?" onPress={showKeys} />
+      <SignedAs />
+      <span className={styles['personButtons']}>
+        <ThemeButton />
+        <IconButton icon="list" label="Show the keys" keys="?" onPress={showKeys} />
+      </span>
     </div>
   )
 }

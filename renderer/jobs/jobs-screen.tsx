@@ -6,6 +6,7 @@ import { jobAddress } from '../frame/addresses.ts'
 import { useDeskServices } from '../frame/desk-services.tsx'
 import { DropArea } from '../frame/drop-area.tsx'
 import { placeOfHit } from '../frame/places.ts'
+import { SignedAs } from '../frame/signed-as.tsx'
 import { TaskCards } from '../frame/task-cards.tsx'
 import { ThemeButton } from '../frame/theme-button.tsx'
 import { useFound } from '../frame/use-found.ts'
@@ -72,17 +73,14 @@ export function JobsScreen() {
 
 function Head() {
   const { info } = useLibrary()
-  const { showKeys, askOperator } = useDeskServices()
-  const operator = info?.operator ?? ''
+  const { showKeys } = useDeskServices()
   return (
     <header className={styles['head']}>
       <h1 className={styles['title']}>Jobs</h1>
       <p className={styles['library']}>
         Battenbook{info === null ? '' : `, library in ${info.folder}, ${countWords(info.photos, 'photo')}`}
       </p>
-      <Button look="quiet" onPress={askOperator}>
-        {operator === '' ? 'Who works here?' : operator}
-      </Button>
+      <SignedAs />
       <ThemeButton />
       <IconButton icon="list" label="Show the keys" keys="?" onPress={showKeys} />
     </header>

@@ -14,6 +14,9 @@ const RULER_PX = 20
 const LANE_PX = 20
 /** A pointer that moved less than this clicked; one that moved more drew a window. */
 const CLICK_PX = 4
+/** A finding's mark with its air, and a letter of its label. */
+const MARK_PX = 17
+const LETTER_PX = 7
 /** A click this far from the nearest tick hits nothing. */
 const REACH_PX = 12
 
@@ -140,16 +143,14 @@ function LaneTicks({ lane, scale, top, series }: LaneProps) {
 function FindingMarks({ content, scale }: { content: StripContent; scale: StripScale }) {
   const { findingIds } = useRelated()
   const { select } = useSelection()
-  let freeFrom = 0
+  const inSight = content.findings
+    .filter(({ instantMs }) => isInSight(instantMs, scale))
+    .map(({ finding, instantMs }) => ({ finding, x: scale.xOf(instantMs), label: findingLabel(finding.number) }))
   return (
     <g>
       <path className={styles['laneLine']} d={`M0 ${RULER_PX + LANE_PX - 1.5}H${scale.widthPx}`} />
-      {content.findings.map(({ finding, instantMs }) => {
-        if (!isInSight(instantMs, scale)) return null
-        const x = scale.xOf(instantMs)
-        const label = findingLabel(finding.number)
-        const named = x >= freeFrom
-        if (named) freeFrom = x + 14 + label.length * 7
+      {inSight.map(({ finding, x, label }, at) => {
+        const roomPx = (inSight[at + 1]?.x ?? Infinity) - x
         return (
           <g
             key={finding.id}
@@ -160,7 +161,7 @@ function FindingMarks({ content, scale }: { content: StripContent; scale: StripS
           >
             <title>{findingWords(finding.number, finding.observation)}</title>
             <path d={`M${x} ${RULER_PX + 4}l6 6l-6 6l-6 -6z`} />
-            {named ? (
+            {roomPx >= MARK_PX + label.length * LETTER_PX ? (
               <text x={x + 9} y={RULER_PX + 14}>
                 {label}
               </text>

@@ -44,4 +44,14 @@ describe('rulerMarks', () => {
       expect(mark.x - (labels[index - 1]?.x ?? -58)).toBeGreaterThanOrEqual(58)
     }
   })
+
+  it('names the day at the first label of each, where there is more than one', () => {
+    const start = Date.UTC(2026, 2, 20, 13, 0)
+    const days = [0, 20 * MINUTE, 24 * 60 * MINUTE, 24 * 60 * MINUTE + 20 * MINUTE].map((after) => start + after)
+    const labels = rulerMarks(stripScale(days, { widthPx: 900, window: null }), NEW_YORK_SUMMER).flatMap(
+      (mark) => mark.label ?? [],
+    )
+    expect(labels.filter((label) => label.includes('Mar'))).toEqual(['20 Mar 09:00', '21 Mar 09:00'])
+    expect(labels.length).toBeGreaterThan(6)
+  })
 })

@@ -27,26 +27,48 @@ const STEPS = [
 ]
 /** Least room between two labels, so that they never run together. */
 const LABEL_ROOM_PX = 58
+/** The same for a label that begins with a day. */
+const DAY_LABEL_ROOM_PX = 100
+/** Air after a label that is part of its room. */
+const AIR_PX = 20
 /** Least room between two lines. */
 const LINE_ROOM_PX = 7
 
 /**
- * Lines of the ruler, at whole local seconds, minutes or hours as the scale allows.
+ * Lines of the ruler, at whole local seconds, minutes or hours as the scale allows. Where the strip shows more than one
+ * day, the first label of each day begins with it.
  *
  * @param offsetMinutesAt local time's offset east of UTC at an instant
  */
 export function rulerMarks(scale: StripScale, offsetMinutesAt: (instantMs: number) => number): readonly RulerMark[] {
   const marks: RulerMark[] = []
-  let labelFreeFrom = 0
+  const days = new Set(scale.spans.map((span) => dayOf(span.fromMs + offsetMinutesAt(span.fromMs) * MINUTE)))
+  let dayBefore = days.size > 1 ? null : [...days][0]
+  let freeFrom = 0
   for (const span of scale.spans) {
+    const endX = span === scale.spans.at(-1) ? span.toX + LABEL_ROOM_PX / 2 : span.toX
     for (const { instantMs, localMs, labelled, step } of momentsOf(span, offsetMinutesAt(span.fromMs))) {
       const x = scale.xOf(instantMs)
-      const room = labelled && x >= labelFreeFrom && x + LABEL_ROOM_PX <= scale.widthPx + LABEL_ROOM_PX / 2
-      marks.push({ x, label: room ? clockLabel(localMs, step) : null })
-      if (room) labelFreeFrom = x + LABEL_ROOM_PX
+      const isNewDay = dayOf(localMs) !== dayBefore
+      const roomPx = isNewDay ? DAY_LABEL_ROOM_PX : LABEL_ROOM_PX
+      const fits = labelled && x >= freeFrom && x + roomPx - AIR_PX <= endX
+      marks.push({ x, label: fits ? `${isNewDay ? `${dayLabel(localMs)} ` : ''}${clockLabel(localMs, step)}` : null })
+      if (!fits) continue
+      freeFrom = x + roomPx
+      dayBefore = dayOf(localMs)
     }
   }
   return marks
+}
+
+function dayOf(localMs: number): number {
+  return Math.floor(localMs / (24 * HOUR))
+}
+
+const dayFormat = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', timeZone: 'UTC' })
+
+function dayLabel(localMs: number): string {
+  return dayFormat.format(localMs)
 }
 
 function momentsOf(span: Span, offsetMinutes: number) {

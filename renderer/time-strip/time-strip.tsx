@@ -5,6 +5,7 @@ import { useSelection } from '../state/selection.tsx'
 import { Button } from '../ui/button.tsx'
 import { IconButton } from '../ui/icon-button.tsx'
 import { countWords } from '../ui/quantity-words.ts'
+import { useStoredFlag } from '../ui/use-stored-flag.ts'
 import { useElementSize } from '../ui/use-element-size.ts'
 import { type StripContent, stripContent } from './strip-lanes.ts'
 import { StripPicture } from './strip-picture.tsx'
@@ -17,7 +18,7 @@ export function TimeStrip() {
   const job = useJob()
   const content = useMemo(() => stripContent(job), [job])
   const clock = useMemo(() => jobClock(job), [job])
-  const [isOpen, setOpen] = useState(true)
+  const [isFolded, setFolded] = useStoredFlag('battenbook-strip-folded')
   const [window, setWindow] = useState<TimeWindow | null>(null)
   const timed = content.lanes.reduce((sum, lane) => sum + lane.photos.length, 0)
   if (job.photos.length === 0) return null
@@ -29,9 +30,9 @@ export function TimeStrip() {
     <section className={styles['strip']} aria-label="Time strip">
       <header className={styles['head']}>
         <IconButton
-          icon={isOpen ? 'down' : 'up'}
-          label={isOpen ? 'Fold the time strip away' : 'Show the time strip'}
-          onPress={() => setOpen(!isOpen)}
+          icon={isFolded ? 'up' : 'down'}
+          label={isFolded ? 'Show the time strip' : 'Fold the time strip away'}
+          onPress={() => setFolded(!isFolded)}
         />
         <h2 className={styles['title']}>Time</h2>
         <span className={styles['words']}>{words}</span>
@@ -42,7 +43,7 @@ export function TimeStrip() {
           </Button>
         )}
       </header>
-      {isOpen ? <StripBody content={content} clock={clock} window={window} onWindow={setWindow} /> : null}
+      {isFolded ? null : <StripBody content={content} clock={clock} window={window} onWindow={setWindow} />}
     </section>
   )
 }
