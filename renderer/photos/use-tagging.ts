@@ -1,0 +1,54 @@
+import { useMemo } from 'react'
+import type { PhotoTagsPatch } from '../../app/contract/edits.ts'
+import type { Photo, PhotoTags } from '../../app/evidence/photo.ts'
+import type { JobId } from '../../app/job/ids.ts'
+import { useEdit, useJob } from '../state/job-state.tsx'
+import { useSelection } from '../state/selection.tsx'
+
+type LastTags = Pick<PhotoTags, 'facetId' | 'component' | 'condition' | 'role'>
+
+/** What was tagged last in each job, so that it can be said again. */
+const lastTags = new Map<JobId, LastTags>()
+
+export interface Tagging {
+  /** The selected photos, in the order they were picked. */
+  readonly photos: readonly Photo[]
+  /** True when something was tagged before in this job. */
+  readonly hasLast: boolean
+  /** Changes the given tags of all selected photos as one edit. */
+  tag(patch: PhotoTagsPatch): Promise<void>
+  /** Gives the selected photos what was tagged last. */
+  tagAsLast(): Promise<void>
+}
+
+/** Tags the selected photos, all of them as one step of undo. */
+export function useTagging(): Tagging {
+  const { photos, job } = useJob()
+  const edit = useEdit()
+  const { selection } = useSelection()
+  const ids = selection.kind === 'photos' ? selection.ids : null
+  const selected = useMemo(() => {
+    if (ids === null) return []
+    const byId = new Map(photos.map((photo) => [photo.id, photo]))
+    return ids.flatMap((id) => byId.get(id) ?? [])
+  }, [photos, ids])
+  const last = lastTags.get(job.id)
+  async function tag(patch: PhotoTagsPatch) {
+    if (selected.length === 0) return
+    const saved = await edit('photos.tag', { photoIds: selected.map(({ id }) => id), set: patch })
+    const lead = selected.at(-1)
+    if (saved !== null && lead !== undefined) lastTags.set(job.id, afterPatch(lead.tags, patch))
+  }
+  return {
+    photos: selected,
+    hasLast: last !== undefined,
+    tag,
+    tagAsLast: () => (last === undefined ? Promise.resolve() : tag({ ...last })),
+  }
+}
+
+/** Null takes a tag back; only a tag that is left out of the patch stays. */
+function afterPatch(tags: PhotoTags, patch: PhotoTagsPatch): LastTags {
+  const { facetId = tags.facetId, component = tags.component, condition = tags.condition, role = tags.role } = patch
+  return { facetId, component, condition, role }
+}

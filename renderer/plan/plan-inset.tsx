@@ -1,0 +1,85 @@
+import { useMemo } from 'react'
+import { drawPlan } from '../../app/roof/draw-plan.ts'
+import type { FacetId, FindingId, PhotoId } from '../../app/job/ids.ts'
+import type { PlanPoint } from '../../app/job/places.ts'
+import type { PlanBounds } from '../../app/roof/plan-drawing.ts'
+import { useJob } from '../state/job-state.tsx'
+import { CameraMarks } from './camera-marks.tsx'
+import { FacetShapes, type ShapeState } from './facet-shapes.tsx'
+import styles from './plan-inset.module.css'
+import { PinMarks } from './pin-marks.tsx'
+import { fittedView } from './plan-view.ts'
+
+const SIZE = { width: 280, height: 168 }
+/** A camera farther off the roof than this would shrink the plan to a speck, feet. */
+const FARTHEST_FT = 60
+/** Room round a camera beside the roof, feet. */
+const MARGIN_FT = 6
+
+interface PlanInsetProps {
+  readonly facetId: FacetId | null
+  readonly photoId?: PhotoId
+  readonly findingId?: FindingId
+}
+
+/** The small plan beside a record: its facet picked out, its pin, and where its camera stood. */
+export function PlanInset({ facetId, photoId, findingId }: PlanInsetProps) {
+  const { facets, findings, photos, job } = useJob()
+  const { frame, sheet } = job
+  const { frontAzimuthDeg } = sheet.property
+  const drawing = useMemo(
+    () =>
+      drawPlan({
+        facets,
+        findings: findings.filter(({ id }) => id === findingId),
+        photos: photos.filter(({ id }) => id === photoId),
+        frame,
+        frontAzimuthDeg,
+      }),
+    [facets, findings, photos, frame, frontAzimuthDeg, findingId, photoId],
+  )
+  if (facets.length === 0) return null
+  const [camera] = drawing.cameras
+  const isFar = camera !== undefined && isFarFrom(drawing.bounds, camera.at)
+  const shown = camera === undefined || isFar ? drawing.bounds : reaching(drawing.bounds, camera.at)
+  const view = fittedView(shown, SIZE)
+  const stateOf = (id: string): ShapeState => (id === facetId ? 'selected' : 'plain')
+  return (
+    <figure className={styles['inset']}>
+      <svg
+        className={styles['plan']}
+        viewBox={`0 0 ${SIZE.width} ${SIZE.height}`}
+        role="img"
+        aria-label="Place on the plan"
+      >
+        <g
+          className={styles['lines']}
+          transform={`translate(${view.originX} ${view.originY}) scale(${view.scale} ${-view.scale})`}
+          style={{ ['--per-pixel' as string]: String(1 / view.scale) }}
+        >
+          <FacetShapes facets={drawing.facets} scale={view.scale * 0.8} stateOf={stateOf} />
+          {isFar ? null : <CameraMarks cameras={drawing.cameras} stateOf={() => 'selected'} />}
+          <PinMarks pins={drawing.pins} stateOf={() => 'selected'} />
+        </g>
+      </svg>
+      {isFar ? (
+        <figcaption className={styles['far']}>The camera's position is too far off the roof to draw.</figcaption>
+      ) : null}
+    </figure>
+  )
+}
+
+function isFarFrom(bounds: PlanBounds, { xFt, yFt }: PlanPoint): boolean {
+  const dx = Math.max(bounds.minXFt - xFt, 0, xFt - bounds.maxXFt)
+  const dy = Math.max(bounds.minYFt - yFt, 0, yFt - bounds.maxYFt)
+  return Math.hypot(dx, dy) > FARTHEST_FT
+}
+
+function reaching(bounds: PlanBounds, { xFt, yFt }: PlanPoint): PlanBounds {
+  return {
+    minXFt: Math.min(bounds.minXFt, xFt - MARGIN_FT),
+    minYFt: Math.min(bounds.minYFt, yFt - MARGIN_FT),
+    maxXFt: Math.max(bounds.maxXFt, xFt + MARGIN_FT),
+    maxYFt: Math.max(bounds.maxYFt, yFt + MARGIN_FT),
+  }
+}
