@@ -14,6 +14,12 @@ import { typesetter } from './text/typeset.ts'
 
 export type { PictureSource } from './draw/pictures.ts'
 
+/** Where pictures come from and where the PDF goes. */
+export interface PacketTarget {
+  readonly pictures: PictureSource
+  readonly out: Writable
+}
+
 export interface RenderOptions {
   /** Called with each page's number, from 1, when it is drawn. */
   readonly onPage?: (page: number) => void
@@ -34,18 +40,29 @@ export interface RenderedPacket {
 /**
  * Writes a packet as PDF: blocks are measured, put on pages, and drawn one page at a time into the stream, which is ended.
  * The same document and pictures give the same bytes. Rejects when the stream fails, a picture source rejects, or the
- * signal aborts.
+ * signal aborts; the stream is then destroyed.
  */
 export async function renderPacket(
   document: PacketDocument,
-  to: { readonly pictures: PictureSource; readonly out: Writable },
+  to: PacketTarget,
   options: RenderOptions = {},
 ): Promise<RenderedPacket> {
+  try {
+    return await render(document, to, options)
+  } catch (cause) {
+    to.out.destroy()
+    throw cause
+  }
+}
+
+async function render(document: PacketDocument, to: PacketTarget, options: RenderOptions): Promise<RenderedPacket> {
   const paper = paperOf(document.paper)
   const setter = typesetter()
   const pictureSizes = await sizesOfPictures(document, to.pictures)
   const strips = measureDocument(document, { paper, typesetter: setter, pictureSizes })
-  const pages = paginate(strips, paper.contentHeightPt)
+  const filled = paginate(strips, paper.contentHeightPt)
+  // A file without pages is no PDF.
+  const pages = filled.length === 0 ? [{ placed: [] }] : filled
   const pdf = openPdf(document, paper)
   const sending = sendTo(pdf, to.out)
   const pen: Pen = {
@@ -64,7 +81,7 @@ export async function renderPacket(
   const outline = await drawPages(pen, { document, pages }, { onPage: options.onPage ?? (() => undefined), pause })
   numberPages(pdf)
   pdf.end()
-  await sending.finished
+  await sending.ended
   return { pages: pages.length, outline, missingCharacters: [...setter.missing], brokenLinks: [...pen.brokenLinks] }
 }
 

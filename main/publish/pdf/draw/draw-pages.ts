@@ -18,15 +18,9 @@ export function pagesOfAnchors(pages: readonly Page<Strip>[]): ReadonlyMap<Ancho
   return found
 }
 
-function anchorsInside(strip: Strip): readonly Anchor[] {
-  switch (strip.content.kind) {
-    case 'photo-row':
-      return strip.content.cards.map((card) => card.card.anchor)
-    case 'plan':
-      return [...strip.content.anchoredPins].map(pinAnchor)
-    default:
-      return []
-  }
+function anchorsInside({ content }: Strip): readonly Anchor[] {
+  if (content.kind === 'photo-row') return content.cards.map((card) => card.card.anchor)
+  return content.kind === 'plan' ? [...content.anchoredPins].map(pinAnchor) : []
 }
 
 interface Progress {

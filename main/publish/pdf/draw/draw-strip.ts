@@ -51,12 +51,6 @@ function drawContent<K extends StripContent['kind']>(
 /** Pictures that a strip will draw at a height. */
 export function wishesOf(placed: Placed<Strip>): readonly PictureWish[] {
   const { content } = placed.band
-  switch (content.kind) {
-    case 'picture':
-      return pictureWishes(content)
-    case 'photo-row':
-      return photoRowWishes(content, placed.heightPt)
-    default:
-      return []
-  }
+  if (content.kind === 'picture') return pictureWishes(content)
+  return content.kind === 'photo-row' ? photoRowWishes(content, placed.heightPt) : []
 }

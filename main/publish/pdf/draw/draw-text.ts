@@ -6,8 +6,9 @@ import { destinationName, type Pen, resolved } from './pen.ts'
 import { INK } from '../text/text-style.ts'
 import { type EmbeddedFont, pdfkitInside, pdfString } from './pdfkit-inside.ts'
 
-/** Stands in where a glyph has no character of its own (dots of Arabic letters): joins, shows nothing. */
+/** Dots of Arabic letters have no character of their own: for the font they are a joiner, for the text they are nothing. */
 const JOINER = 0x200d
+const NO_TEXT = '/Span <</ActualText <FEFF> >>'
 
 /** Draws a text box: its lines one under the other, at the start or end of its width. Links become live. */
 export function drawTextBox(pen: Pen, box: TextBox, origin: { xPt: number; yPt: number }): void {
@@ -93,11 +94,8 @@ export function drawPiece(pen: Pen, piece: Piece, at: { xPt: number; yPt: number
     pdf.endMarkedContent()
     return
   }
-  const spelled = piece.rtl || piece.glyphs.run.glyphs.some((glyph) => glyph.codePoints.length === 0)
-  if (spelled) pdf.markContent('Span', { actual: piece.text })
   chooseFont(pdf, piece.glyphs.font)
   writeGlyphs(pdf, piece.glyphs.run.glyphs, { ...at, sizePt: piece.sizePt, colour: piece.colour })
-  if (spelled) pdf.endMarkedContent()
 }
 
 /** Makes a font the current one. pdfkit keeps what was registered under a name, and embeds it once. */
@@ -127,26 +125,38 @@ function writeGlyphs(
   }
   moveTo(x, at.yPt)
   for (const glyph of glyphs) {
-    const code = `<${include(font, glyph).toString(16).padStart(4, '0')}>`
-    const moved = glyph.xOffset !== 0 || glyph.yOffset !== 0
-    if (moved) {
+    const code = `<${codeOf(font, glyph).toString(16).padStart(4, '0')}>`
+    const isMoved = glyph.xOffset !== 0 || glyph.yOffset !== 0
+    const isMark = glyph.codePoints.length === 0
+    if (isMoved || isMark) {
       flush()
       moveTo(x + glyph.xOffset * scale, at.yPt - glyph.yOffset * scale)
-      out.push(`${code} Tj`)
+      out.push(isMark ? `${NO_TEXT} BDC\n${code} Tj\nEMC` : `${code} Tj`)
     } else {
       const adjust = glyph.width - glyph.advance
       array += Math.abs(adjust) < 0.01 ? code : `${code}${short(adjust)}`
     }
     x += glyph.advance * scale
-    if (moved) moveTo(x, at.yPt)
+    if (isMoved || isMark) moveTo(x, at.yPt)
   }
   flush()
   out.push('ET')
   pdf.addContent(out.join('\n').replaceAll('><', ''))
 }
 
-function include(font: EmbeddedFont, glyph: PlacedGlyph): number {
-  const code = font.subset.includeGlyph(glyph.id)
+/** Codes of a font in a PDF, by glyph and by what it stands for. */
+const codes = new WeakMap<EmbeddedFont, Map<string, number>>()
+
+/**
+ * The code of a glyph in the embedded font. A glyph that stands for different characters (one shape under different dots)
+ * has a code for each, so that text can be searched and copied.
+ */
+function codeOf(font: EmbeddedFont, glyph: PlacedGlyph): number {
+  const known = codes.get(font) ?? new Map<string, number>()
+  codes.set(font, known)
+  const key = `${glyph.id} ${glyph.codePoints.join(' ')}`
+  const code = known.get(key) ?? font.subset.glyphs.push(glyph.id) - 1
+  known.set(key, code)
   font.widths[code] ??= glyph.width
   font.unicode[code] ??= glyph.codePoints.length === 0 ? [JOINER] : glyph.codePoints
   return code

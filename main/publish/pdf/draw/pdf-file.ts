@@ -1,4 +1,6 @@
+import { once } from 'node:events'
 import type { Writable } from 'node:stream'
+import { finished } from 'node:stream/promises'
 import PDFDocument from 'pdfkit'
 import type { PacketDocument } from '../../../../app/packet/document.ts'
 import type { Paper } from '../paper.ts'
@@ -56,37 +58,26 @@ export function openPdf(document: PacketDocument, paper: Paper): PDFKit.PDFDocum
   return pdf
 }
 
-/** Sends the PDF to a stream as it grows. `drained` waits where the stream is slower, so that memory stays bounded. */
-export function sendTo(
-  pdf: PDFKit.PDFDocument,
-  out: Writable,
-): { readonly drained: () => Promise<void>; readonly finished: Promise<void> } {
-  let failure: Error | null = null
-  const wakers = new Set<() => void>()
-  const wake = () => {
-    for (const waker of wakers) waker()
-    wakers.clear()
-  }
-  out.on('drain', wake)
-  const finished = new Promise<void>((resolve, reject) => {
-    out.on('finish', resolve)
-    out.on('error', (error) => {
-      failure = error
-      wake()
-      reject(error)
-    })
-  })
-  finished.catch(() => undefined)
+/** The way of a PDF into a stream. */
+interface Sending {
+  /** Waits where the stream is slower than the pages, so that memory stays bounded. Rejects when the stream has failed. */
+  readonly drained: () => Promise<void>
+  /** Settles when the stream has taken everything, or has failed. */
+  readonly ended: Promise<void>
+}
+
+/** Sends the PDF to a stream as it grows, and ends the stream with it. */
+export function sendTo(pdf: PDFKit.PDFDocument, out: Writable): Sending {
+  const ended = finished(out)
+  // A failure is met where it is waited for; until then it must not count as unhandled.
+  ended.catch(() => undefined)
   pdf.on('data', (chunk: Buffer) => out.write(chunk))
   pdf.on('end', () => out.end())
   return {
-    finished,
+    ended,
     drained: async () => {
-      if (failure === null && out.writableNeedDrain)
-        await new Promise<void>((resolve) => {
-          wakers.add(resolve)
-        })
-      if (failure !== null) throw failure
+      if (out.destroyed) await ended
+      if (out.writableNeedDrain) await Promise.race([once(out, 'drain'), ended])
     },
   }
 }

@@ -23,7 +23,8 @@ export interface PdfkitInside {
 export interface EmbeddedFont {
   readonly id: string
   readonly ref: () => object
-  readonly subset: { readonly includeGlyph: (glyphId: number) => number }
+  /** Glyphs of the original font by their codes in the PDF; a glyph may have several. */
+  readonly subset: { readonly glyphs: number[] }
   readonly widths: number[]
   readonly unicode: (readonly number[])[]
 }
@@ -49,7 +50,7 @@ export function pdfkitInside(pdf: PDFKit.PDFDocument): PdfkitInside {
     currentFont: () => pdf._font,
     openImage: (jpeg) => pdf.openImage(jpeg),
     drawImage: (image, box) => {
-      pdf.image(image, box.xPt, box.yPt, { width: box.widthPt, height: box.heightPt })
+      pdf.image(image, { x: box.xPt, y: box.yPt, width: box.widthPt, height: box.heightPt })
     },
   }
   insides.set(pdf, inside)
@@ -73,7 +74,7 @@ interface Expected {
   readonly _font: EmbeddedFont
   readonly _registeredFonts: object
   readonly openImage: (jpeg: Uint8Array) => OpenedImage
-  readonly image: (image: OpenedImage, x: number, y: number, size: { width: number; height: number }) => unknown
+  readonly image: (image: OpenedImage, options: { x: number; y: number; width: number; height: number }) => unknown
 }
 
 function isAsExpected(pdf: object): pdf is Expected {

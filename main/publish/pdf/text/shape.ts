@@ -1,3 +1,4 @@
+import type { Glyph } from 'fontkit'
 import { type OpenFont, withoutUnknownUnseen } from './font-shelf.ts'
 
 /** A glyph in its place: offsets and advance in thousandths of the text size. */
@@ -42,7 +43,9 @@ export function shape(font: OpenFont, text: string, rtl: boolean): GlyphRun {
 
 function shapeWhole(font: OpenFont, text: string, rtl: boolean): GlyphRun {
   const script = SCRIPTS.find(([pattern]) => pattern.test(text))?.[1] ?? 'latn'
-  const laid = font.font.layout(withoutUnknownUnseen(font, text), [], script, undefined, rtl ? 'rtl' : 'ltr')
+  const known = withoutUnknownUnseen(font, text)
+  const laid = font.font.layout(known, [], script, undefined, rtl ? 'rtl' : 'ltr')
+  const spelling = spell(known, laid.glyphs, rtl)
   const scale = 1000 / font.font.unitsPerEm
   const glyphs = laid.glyphs.map((glyph, i) => {
     const position = laid.positions[i]
@@ -52,10 +55,25 @@ function shapeWhole(font: OpenFont, text: string, rtl: boolean): GlyphRun {
       advance: (position?.xAdvance ?? glyph.advanceWidth) * scale,
       xOffset: (position?.xOffset ?? 0) * scale,
       yOffset: (position?.yOffset ?? 0) * scale,
-      codePoints: glyph.codePoints,
+      codePoints: spelling[i] ?? glyph.codePoints,
     }
   })
   return { glyphs, advance: glyphs.reduce((sum, glyph) => sum + glyph.advance, 0) }
+}
+
+/**
+ * What each glyph stands for. fontkit knows how many characters, but for a shape that several letters share it names the
+ * letter that was first to use it: the characters are dealt out again in reading order, where the numbers agree.
+ */
+function spell(text: string, glyphs: readonly Glyph[], rtl: boolean): readonly (readonly number[])[] {
+  const characters = Array.from(text, (character) => character.codePointAt(0) ?? 0)
+  const count = glyphs.reduce((sum, glyph) => sum + glyph.codePoints.length, 0)
+  if (count !== characters.length) return glyphs.map((glyph) => glyph.codePoints)
+  let next = 0
+  const read = (rtl ? glyphs.toReversed() : glyphs).map((glyph) =>
+    characters.slice(next, (next += glyph.codePoints.length)),
+  )
+  return rtl ? read.toReversed() : read
 }
 
 type Pairs = Map<string, readonly [PlacedGlyph, PlacedGlyph] | null>
