@@ -7,7 +7,8 @@ export const calendarDateSchema = z.string().refine(isCalendarDate, {
 })
 export type CalendarDate = z.output<typeof calendarDateSchema>
 
-function isCalendarDate(text: string): boolean {
+/** True for a `YYYY-MM-DD` that the calendar has. */
+export function isCalendarDate(text: string): boolean {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false
   try {
     Temporal.PlainDate.from(text, { overflow: 'reject' })
@@ -23,7 +24,8 @@ export const timeZoneSchema = z.string().refine(isTimeZone, {
 })
 
 function isTimeZone(name: string): boolean {
-  if (!/^[A-Za-z_]+(\/[A-Za-z0-9_+-]+)*$/.test(name)) return false
+  // Names only: the zone data would take a bare offset such as +02:00 too, which knows no daylight saving.
+  if (!/^[A-Za-z][A-Za-z0-9_+-]*(\/[A-Za-z0-9_+-]+)*$/.test(name)) return false
   try {
     Temporal.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(name)
     return true
