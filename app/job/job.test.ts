@@ -5,7 +5,7 @@ import { azimuthDegSchema, geoPointSchema, planFrameSchema, planPointSchema } fr
 import { emptyJobSheet, jobSheetSchema } from './sheet.ts'
 
 describe('a job number', () => {
-  it.each(['2026-0001', '7', 'Smith 12_b', 'A.1', 'Żółw-3', '٢٠٢٦-١', 'काम-1', '屋根 4'])('can be %s', (number) => {
+  it.each(['2026-0001', '7', 'Smith 12_b', 'A.1', 'Żółw-3', '٢٠٢٦-١', '屋根 4'])('can be %s', (number) => {
     expect(jobNumberSchema.parse(number)).toBe(number)
   })
 

@@ -11,7 +11,7 @@ export const jobNumberSchema = z
   .min(1, 'A job number is needed.')
   .max(40, 'A job number has at most 40 characters.')
   .regex(
-    /^[\p{L}\p{N}][\p{L}\p{M}\p{N} ._-]*$/u,
+    /^[\p{L}\p{N}][\p{L}\p{N} ._-]*$/u,
     'A job number starts with a letter or digit and has only letters, digits, spaces, dots, dashes and underscores.',
   )
 export type JobNumber = z.output<typeof jobNumberSchema>
