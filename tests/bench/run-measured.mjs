@@ -22,7 +22,12 @@ export function runMeasured(command, args) {
     child.once('close', (code) => {
       clearInterval(watch)
       if (code !== 0) return reject(new Error(`${command} ended with ${code}`))
-      resolve({ seconds: Number(process.hrtime.bigint() - startedAt) / 1e9, cpuSeconds: cpuOfChildren(), peakMiB: peakKiB / 1024, output })
+      resolve({
+        seconds: Number(process.hrtime.bigint() - startedAt) / 1e9,
+        cpuSeconds: cpuOfChildren(),
+        peakMiB: peakKiB / 1024,
+        output,
+      })
     })
   })
 }

@@ -17,10 +17,23 @@ try {
   for (let run = 1; run <= Number(values.runs); run++) {
     const previews = join(work, `previews-${run}`)
     mkdirSync(previews)
-    const y = await runMeasured('vipsthumbnail', ['--size', '1600x1600', '-o', `${previews}/%s.jpg`, ...readdirSync(photos).map((name) => join(photos, name))])
+    const y = await runMeasured('vipsthumbnail', [
+      '--size',
+      '1600x1600',
+      '-o',
+      `${previews}/%s.jpg`,
+      ...readdirSync(photos).map((name) => join(photos, name)),
+    ])
     const library = join(work, `library-${run}`)
     await runMeasured(process.execPath, ['main/cli/battenbook.js', 'new', library, '--number', 'B-1'])
-    const all = await runMeasured(process.execPath, ['main/cli/battenbook.js', 'take-in', library, 'B-1', photos, '--json'])
+    const all = await runMeasured(process.execPath, [
+      'main/cli/battenbook.js',
+      'take-in',
+      library,
+      'B-1',
+      photos,
+      '--json',
+    ])
     const { intake } = JSON.parse(all.output)
     if (intake.photosAdded !== count) throw new Error(`${intake.photosAdded} of ${count} photos were taken in`)
     table.push({
