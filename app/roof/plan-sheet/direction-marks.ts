@@ -5,7 +5,7 @@ import { centredText, type PlanMark, type SheetPoint, solidPen } from './marks.t
 import type { ToSheet } from './plan-sheet.ts'
 
 const NORTH_HALF_PT = 17
-const NORTH_FROM_CORNER_PT = 30
+const NORTH_FROM_CORNER_PT = 33
 const FRONT_OFF_ROOF_PT = 13
 
 interface Around {

@@ -11,7 +11,7 @@ export interface PictureSource {
 }
 
 /** A picture ready to draw, at its upright proportions. */
-export interface ShelvedPicture {
+interface ShelvedPicture {
   readonly image: OpenedImage
   readonly widthPx: number
   readonly heightPx: number

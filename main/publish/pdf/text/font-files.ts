@@ -23,14 +23,14 @@ export const EMOJI: FontFile = {
 
 /** Files in the order in which they are asked for a glyph, by face. Every face ends in the same wide fonts. */
 export const FACES: Record<Face, readonly FontFile[]> = {
-  regular: [...sourceSans('400-normal'), ...wideFonts('400')],
-  strong: [...sourceSans('600-normal'), ...wideFonts('600')],
-  italic: [...sourceSans('400-italic'), ...wideFonts('400')],
-  mono: [...sourceSans('400-normal'), ...wideFonts('400')],
+  regular: [...subsets('source-sans-3', '400-normal'), ...wideFonts('400')],
+  strong: [...subsets('source-sans-3', '600-normal'), ...wideFonts('600')],
+  italic: [...subsets('source-sans-3', '400-italic'), ...wideFonts('400')],
+  mono: [...subsets('source-code-pro', '400-normal'), ...subsets('source-sans-3', '400-normal'), ...wideFonts('400')],
 }
 
-function sourceSans(style: string): readonly FontFile[] {
-  return SOURCE_SUBSETS.map((subset) => fontsource('source-sans-3', `${subset}-${style}`, { pairwise: true }))
+function subsets(family: string, style: string): readonly FontFile[] {
+  return SOURCE_SUBSETS.map((subset) => fontsource(family, `${subset}-${style}`, { pairwise: true }))
 }
 
 function wideFonts(weight: '400' | '600'): readonly FontFile[] {

@@ -1,3 +1,4 @@
+/// <reference path="./fontkit.d.ts" />
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { create, type Font } from 'fontkit'
@@ -60,7 +61,7 @@ const asciiFonts = new Map<Face, OpenFont | null>()
 const PRINTABLE_ASCII = Array.from({ length: 95 }, (_, i) => String.fromCharCode(0x20 + i)).join('')
 
 /** Whether a font has all characters of a grapheme that show. */
-export function hasAll(font: OpenFont, grapheme: string): boolean {
+function hasAll(font: OpenFont, grapheme: string): boolean {
   for (const character of grapheme) {
     if (!UNSEEN.test(character) && !font.font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0)) return false
   }

@@ -1,3 +1,4 @@
+/// <reference path="./fontkit.d.ts" />
 import type { Glyph } from 'fontkit'
 import { type OpenFont, withoutUnknownUnseen } from './font-shelf.ts'
 

@@ -13,7 +13,7 @@ export interface TextStyle {
 export const INK = '#1C1C1C'
 export const QUIET = '#5A5A5A'
 /** Links, and the hairline under them: dark enough to read in grey. */
-export const LINK = '#0B4F7D'
+const LINK = '#0B4F7D'
 export const HAIRLINE = '#BDBDBD'
 export const CAUTION = '#B34A00'
 export const WATERMARK = '#EFEFEF'
@@ -49,7 +49,7 @@ export function inlineStyle(base: TextStyle, inline: Inline): TextStyle {
     case 'emphasis':
       return { ...linked, face: 'italic' }
     case 'mono':
-      return { ...linked, face: 'mono', sizePt: Math.max(8, base.sizePt * 0.92) }
+      return { ...linked, face: 'mono', sizePt: Math.max(8, base.sizePt * 0.85) }
     case 'quiet':
       return { ...linked, colour: inline.link === undefined ? QUIET : LINK }
   }
