@@ -11,6 +11,9 @@ interface SearchHitsProps {
   readonly placeholder: string
 }
 
+/** As many as fit on the smallest window without scrolling. */
+const SHOWN = 12
+
 const kindWords = {
   job: 'Job',
   photo: 'Photo',
@@ -30,7 +33,7 @@ export function SearchHits({ text, onText, hits, onChoose, placeholder }: Search
       <ListBox
         aria-label="Found"
         className={styles['list'] ?? ''}
-        items={(hits ?? []).map((hit) => ({ ...hit, key: `${hit.kind}-${hit.id}` }))}
+        items={(hits ?? []).slice(0, SHOWN).map((hit) => ({ ...hit, key: `${hit.kind}-${hit.id}` }))}
         renderEmptyState={() => (
           <p className={styles['none']}>{hits === null ? 'Type a word to search.' : 'Nothing has these words.'}</p>
         )}
@@ -52,6 +55,9 @@ export function SearchHits({ text, onText, hits, onChoose, placeholder }: Search
           </ListBoxItem>
         )}
       </ListBox>
+      {hits !== null && hits.length > SHOWN ? (
+        <p className={styles['more']}>{hits.length - SHOWN} more have these words. Type another word to narrow them.</p>
+      ) : null}
     </Autocomplete>
   )
 }

@@ -29,7 +29,7 @@ export function Toolbar({ detailsFold }: ToolbarProps) {
     'frame',
   )
   return (
-    <div className={styles['toolbar']} role="toolbar" aria-label="Job">
+    <header className={styles['toolbar']}>
       <button type="button" className={styles['search']} onClick={() => setSearching(true)}>
         <Icon name="search" />
         <span className={styles['searchWords']}>Search this job</span>
@@ -42,7 +42,7 @@ export function Toolbar({ detailsFold }: ToolbarProps) {
         </Button>
       )}
       <JobSearch isOpen={isSearching} onClose={() => setSearching(false)} />
-    </div>
+    </header>
   )
 }
 

@@ -33,5 +33,5 @@ export function useFound(text: string, jobId: JobId | null): readonly SearchHit[
 /** The excerpt often begins with the label, which stands beside it already. */
 function withoutLabel(hit: SearchHit): SearchHit {
   const { label, excerpt } = hit
-  return excerpt.startsWith(`${label} `) ? { ...hit, excerpt: excerpt.slice(label.length + 1) } : hit
+  return excerpt.startsWith(label) ? { ...hit, excerpt: excerpt.slice(label.length).trimStart() } : hit
 }

@@ -26,9 +26,9 @@ export function ProblemList({ problems, reasons, onReason }: ProblemListProps) {
         if (own.length === 0) return null
         return (
           <section key={key} className={styles['weight']}>
-            <h4 className={styles['weightTitle']}>
+            <h3 className={styles['weightTitle']}>
               {title} <Badge tone={tone}>{own.length}</Badge>
-            </h4>
+            </h3>
             <ul>
               {own.map((problem) => (
                 <ProblemLine

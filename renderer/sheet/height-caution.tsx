@@ -6,7 +6,7 @@ import styles from './sheet.module.css'
  */
 export function HeightCaution() {
   return (
-    <aside className={styles['caution']} aria-label="Caution">
+    <div className={styles['caution']} role="note" aria-label="Caution">
       <h4 className={styles['cautionTitle']}>Before anyone goes up</h4>
       <ul className={styles['cautionList']}>
         <li>
@@ -25,6 +25,6 @@ export function HeightCaution() {
         </li>
       </ul>
       <p>Local rules and a competent person on the site decide.</p>
-    </aside>
+    </div>
   )
 }

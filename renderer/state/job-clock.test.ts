@@ -1,32 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { photoSchema } from '../../app/evidence/photo.ts'
 import { dayWords, jobClock, timeWords } from './job-clock.ts'
+import { testPhoto } from './test-photo.ts'
 
 const sheet = (timeZone: string) => ({ job: { sheet: { property: { timeZone } } } })
-const photo = (id: string, offsetMinutes: number | null) =>
-  photoSchema.parse({
-    id,
-    number: 1,
-    cameraId: null,
-    file: {
-      sha256: '0'.repeat(64),
-      bytes: 1,
-      fileName: 'a.jpg',
-      mediaType: 'image/jpeg',
-      widthPx: null,
-      heightPx: null,
-      orientation: 1,
-      camera: { make: '', model: '', serial: '' },
-      written: { tag: null, raw: null, local: null, offsetMinutes: null, gpsUtcMs: null },
-      position: null,
-      direction: null,
-      problems: [],
-    },
-    tags: {},
-    time: { basis: 'unknown', offsetMinutes, correctionMs: 0, instantMs: null },
-    takenInAtMs: 0,
-    preview: 'none',
-  })
+const photo = (id: string, offsetMinutes: number | null) => testPhoto(id, { offsetMinutes })
 
 describe('jobClock', () => {
   // The 2026 change in the United States is on 8 March at 02:00 (15 U.S.C. 260a: second Sunday of March).

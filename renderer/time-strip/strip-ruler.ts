@@ -46,12 +46,11 @@ export function rulerMarks(scale: StripScale, offsetMinutesAt: (instantMs: numbe
   let dayBefore = days.size > 1 ? null : [...days][0]
   let freeFrom = 0
   for (const span of scale.spans) {
-    const endX = span === scale.spans.at(-1) ? span.toX + LABEL_ROOM_PX / 2 : span.toX
     for (const { instantMs, localMs, labelled, step } of momentsOf(span, offsetMinutesAt(span.fromMs))) {
       const x = scale.xOf(instantMs)
       const isNewDay = dayOf(localMs) !== dayBefore
       const roomPx = isNewDay ? DAY_LABEL_ROOM_PX : LABEL_ROOM_PX
-      const fits = labelled && x >= freeFrom && x + roomPx - AIR_PX <= endX
+      const fits = labelled && x >= freeFrom && x + roomPx - AIR_PX <= span.toX
       marks.push({ x, label: fits ? `${isNewDay ? `${dayLabel(localMs)} ` : ''}${clockLabel(localMs, step)}` : null })
       if (!fits) continue
       freeFrom = x + roomPx

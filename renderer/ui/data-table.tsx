@@ -1,5 +1,15 @@
 import { useVirtualizer } from '@tanstack/react-virtual'
-import { type KeyboardEvent, type MouseEvent, type ReactNode, useEffect, useId, useMemo, useRef, useState } from 'react'
+import {
+  type KeyboardEvent,
+  type MouseEvent,
+  type ReactNode,
+  type RefObject,
+  useEffect,
+  useId,
+  useMemo,
+  useRef,
+  useState,
+} from 'react'
 import { classNames } from './class-names.ts'
 import styles from './data-table.module.css'
 import { TableHead } from './table-head.tsx'
@@ -42,8 +52,10 @@ export function DataTable<Row>(props: DataTableProps<Row>) {
   const rows = useMemo(() => sortedRows(props.rows, columns, sorting), [props.rows, columns, sorting])
   const selectedAt = rows.findIndex((row) => rowKey(row) === selectedKey)
   const rowOf = (event: MouseEvent) => rows[rowIndexAt(event)]
+  const scroller = useRef<HTMLDivElement>(null)
   return (
     <div
+      ref={scroller}
       className={styles['table']}
       role="grid"
       tabIndex={0}
@@ -62,7 +74,7 @@ export function DataTable<Row>(props: DataTableProps<Row>) {
       }}
     >
       <TableHead columns={columns} template={templateOf(columns)} sorting={sorting} onSort={setSorting} />
-      <Rows table={props} rows={rows} selectedAt={selectedAt} id={id} />
+      <Rows table={props} rows={rows} selectedAt={selectedAt} id={id} scroller={scroller} />
     </div>
   )
 }
@@ -72,22 +84,27 @@ interface RowsProps<Row> {
   readonly rows: readonly Row[]
   readonly selectedAt: number
   readonly id: string
+  readonly scroller: RefObject<HTMLDivElement | null>
 }
 
-function Rows<Row>({ table, rows, selectedAt, id }: RowsProps<Row>) {
+/** Height of the titles, which stay in sight while rows scroll under them. */
+const HEAD_PX = 31
+
+function Rows<Row>({ table, rows, selectedAt, id, scroller }: RowsProps<Row>) {
   const { columns, rowKey, relatedKeys, rowHeightPx = 34 } = table
-  const scroller = useRef<HTMLDivElement>(null)
   const virtual = useVirtualizer({
     count: rows.length,
     getScrollElement: () => scroller.current,
     estimateSize: () => rowHeightPx,
     overscan: 12,
+    scrollMargin: HEAD_PX,
+    scrollPaddingStart: HEAD_PX,
   })
   useEffect(() => {
     if (selectedAt >= 0) virtual.scrollToIndex(selectedAt, { align: 'auto' })
   }, [selectedAt, virtual])
   return (
-    <div ref={scroller} role="rowgroup" className={styles['scroller']}>
+    <div role="rowgroup">
       {rows.length === 0 ? table.empty : null}
       <div role="presentation" className={styles['rows']} style={{ height: virtual.getTotalSize() }}>
         {virtual.getVirtualItems().map((item) => {
@@ -108,7 +125,7 @@ function Rows<Row>({ table, rows, selectedAt, id }: RowsProps<Row>) {
               style={{
                 gridTemplateColumns: templateOf(columns),
                 height: item.size,
-                transform: `translateY(${item.start}px)`,
+                transform: `translateY(${item.start - HEAD_PX}px)`,
               }}
             >
               {columns.map((column) => (

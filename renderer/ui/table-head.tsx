@@ -20,7 +20,7 @@ interface TableHeadProps {
 /** The titles of a table; those that sort are buttons. */
 export function TableHead({ columns, template, sorting, onSort }: TableHeadProps) {
   return (
-    <div role="rowgroup">
+    <div role="rowgroup" className={styles['headGroup']}>
       <div role="row" aria-rowindex={1} className={styles['head']} style={{ gridTemplateColumns: template }}>
         {columns.map((column) => {
           const own = sorting?.column === column.key ? sorting.direction : 'none'

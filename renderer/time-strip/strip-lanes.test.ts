@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest'
+import { findingSchema } from '../../app/evidence/finding.ts'
+import { cameraSchema } from '../../app/evidence/camera.ts'
+import { testPhoto } from '../state/test-photo.ts'
+import { cameraName, nearestPhoto, stripContent } from './strip-lanes.ts'
+
+const cameras = [
+  cameraSchema.parse({ id: 'c1', make: 'ACME CORP', model: 'ACME 50', serial: '1', clock: {} }),
+  cameraSchema.parse({ id: 'c2', make: 'Brown', model: 'Box', serial: '', clock: {} }),
+]
+const photos = [
+  testPhoto('p1', { number: 1, cameraId: 'c1', instantMs: 3000 }),
+  testPhoto('p2', { number: 2, cameraId: 'c1', instantMs: 1000 }),
+  testPhoto('p3', { number: 3, cameraId: 'c2', instantMs: 500 }),
+  testPhoto('p4', { number: 4, cameraId: null, instantMs: null }),
+]
+const finding = findingSchema.parse({
+  id: 'f1',
+  number: 1,
+  kind: 'damage',
+  component: 'field-tile',
+  condition: 'slipped',
+  photos: [
+    { photoId: 'p1', role: 'close' },
+    { photoId: 'p2', role: 'overview' },
+    { photoId: 'p4', role: 'other' },
+  ],
+})
+
+describe('stripContent', () => {
+  const content = stripContent({ photos, cameras, findings: [finding] })
+
+  it('gives each camera a lane in order of time, the first to work first', () => {
+    expect(content.lanes.map((lane) => [lane.name, lane.photos.map((one) => one.photo.id)])).toEqual([
+      ['Brown Box', ['p3']],
+      ['ACME 50', ['p2', 'p1']],
+    ])
+  })
+
+  it('puts a finding at the earliest of its photos', () => {
+    expect(content.findings.map((one) => one.instantMs)).toEqual([1000])
+  })
+
+  it('keeps photos without a time apart', () => {
+    expect(content.untimed.map((photo) => photo.id)).toEqual(['p4'])
+  })
+
+  it('finds the photo nearest to a moment', () => {
+    const lane = content.lanes[1]
+    if (lane === undefined) throw new Error('There are two lanes.')
+    expect(nearestPhoto(lane, 1900)?.photo.id).toBe('p2')
+    expect(nearestPhoto(lane, 2100)?.photo.id).toBe('p1')
+    expect(nearestPhoto(lane, 99_000)?.photo.id).toBe('p1')
+    expect(nearestPhoto({ ...lane, photos: [] }, 0)).toBeNull()
+  })
+})
+
+describe('cameraName', () => {
+  it('names what is known', () => {
+    expect(cameraName(undefined)).toBe('Camera not known')
+    expect(cameraName({ make: '', model: '' })).toBe('Camera not named')
+    expect(cameraName({ make: '', model: 'Box' })).toBe('Box')
+  })
+})
