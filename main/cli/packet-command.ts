@@ -8,7 +8,7 @@ import { print } from './print.ts'
 import { progressLine } from './task-lines.ts'
 import { withDesk, type TerminalDesk } from './with-desk.ts'
 
-interface PacketFlags {
+export interface PacketFlags {
   readonly out: string
   readonly paper: string
   readonly photosPerPage: string
@@ -16,7 +16,10 @@ interface PacketFlags {
 }
 
 /** `battenbook packet LIBRARY JOB --out DIR`: issues a revision and copies it to DIR. */
-export async function packetCommand(json: boolean, library: string, job: string, flags: PacketFlags): Promise<number> {
+export async function packetCommand(
+  json: boolean,
+  { library, job, flags }: { library: string; job: string; flags: PacketFlags },
+): Promise<number> {
   const options = packetOptionsSchema.safeParse({ paper: flags.paper, photosPerPage: Number(flags.photosPerPage) })
   if (!options.success)
     refuse('invalid', `--${firstIssueSentence(options.error).field}: this value is not known.`, {

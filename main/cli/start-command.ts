@@ -4,13 +4,11 @@ import { createRequire } from 'node:module'
 import { homedir } from 'node:os'
 import { join } from 'node:path'
 import open, { apps } from 'open'
-import { openDesk } from '../desk/open-desk.ts'
 import { electronBinding } from '../hosts/electron/binding.ts'
-import { serveDesk } from '../hosts/browser/serve-desk.ts'
-import { pagesFolder, programFolder } from '../program.ts'
+import { programFolder } from '../program.ts'
 import { hasDisplay } from './has-display.ts'
 import { print } from './print.ts'
-import { untilToldToStop } from './serve-command.ts'
+import { serveUntilStopped } from './serve-command.ts'
 
 /**
  * `battenbook start [LIBRARY]`: a window of its own where the Electron runtime is installed; otherwise the same
@@ -25,14 +23,13 @@ export async function startCommand(_json: boolean, library: string | undefined):
     print(
       'The window runtime is not installed here, so the workstation opens in the browser. See "What the window needs" in the README.',
     )
-  const desk = await openDesk(folder, { drop: 'upload' })
-  const served = await serveDesk(desk, { port: 0, pagesFolder })
-  if (display) await openInBrowser(served.entrance)
-  print(`Battenbook serves ${folder} at\n  ${served.entrance}\nStop with Ctrl+C.`)
-  await untilToldToStop()
-  await served.close()
-  await desk.close()
-  return 0
+  return serveUntilStopped(folder, {
+    port: 0,
+    onServing: async ({ entrance }) => {
+      print(`Battenbook serves ${folder} at\n  ${entrance}\nStop with Ctrl+C.`)
+      if (display) await openInBrowser(entrance)
+    },
+  })
 }
 
 /** The library in the user's documents folder. */

@@ -61,8 +61,8 @@ function terminalDesk(desk: Desk): TerminalDesk {
     },
     jobByNumber: async (number) => {
       const { jobs } = await ask('jobs.list', {})
-      const wanted = number.trim().toLocaleLowerCase('en')
-      const job = jobs.find((one) => one.number.toLocaleLowerCase('en') === wanted)
+      const wanted = numberKey(number)
+      const job = jobs.find((one) => numberKey(one.number) === wanted)
       return (
         job ??
         refuse('not-found', `There is no job ${number} in this library.`, {
@@ -71,4 +71,8 @@ function terminalDesk(desk: Desk): TerminalDesk {
       )
     },
   }
+}
+
+function numberKey(number: string): string {
+  return number.trim().normalize('NFC').toLocaleLowerCase('en')
 }

@@ -2,22 +2,27 @@ import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { refuse } from '../../app/contract/app-error.ts'
 import { firstIssueSentence } from '../../app/contract/schema-sentence.ts'
+import { digestOf } from '../../app/evidence/log-chain.ts'
 import { describedJobSchema, type DescribedJob } from '../../app/job/described-job.ts'
 import type { JobId } from '../../app/job/ids.ts'
+import type { Job } from '../../app/job/job.ts'
 import { withFileWords } from '../library/file-failure.ts'
-import { findFiles, type Waiting } from '../library/intake/find-files.ts'
-import { inTransaction } from '../store/database.ts'
-import { recordEdit } from '../store/record-edits.ts'
+import { findFiles } from '../library/intake/find-files.ts'
 import { reserveNumber } from '../store/counters.ts'
-import type { DeskWorld } from './desk-world.ts'
+import { inTransaction, type ReadDb } from '../store/database.ts'
+import { jobByNumber } from '../store/jobs.ts'
+import { historyState, recordEdit } from '../store/record-edits.ts'
+import { checkReferences } from './described-references.ts'
 import { describedRecords } from './described-records.ts'
+import type { DeskWorld } from './desk-world.ts'
 import { announceChange } from './edit-job.ts'
 import { takeFilesIn } from './intake-area.ts'
 import { newJob } from './new-job.ts'
 
 /**
  * Makes a job from a folder that holds `job.json` and `photos/`. The description is checked whole before the job is
- * begun; photos are then taken in as a task, and the records follow when they are there.
+ * begun; photos are then taken in as a task, and the records follow when they are there. A job that an earlier run began
+ * and could not finish is gone on with.
  *
  * @throws AppFailure `missing-folder`, `invalid` naming the field, or `conflict` when the number is in use
  */
@@ -26,9 +31,10 @@ export async function startDescribedJob(
   folder: string,
 ): Promise<{ jobId: JobId; number: string; taskId: string }> {
   const described = await readDescription(folder)
-  const files = await photosOf(folder)
+  const files = await findFiles([join(folder, 'photos')])
   checkReferences(described, files)
-  const job = newJob(world, { number: described.number, sheet: described.sheet })
+  const job =
+    unfinishedJob(world.library.db, described) ?? newJob(world, { number: described.number, sheet: described.sheet })
   const taskId = world.tasks.start(
     { jobId: job.id, kind: 'intake', title: `Making job ${job.number}` },
     async (handle) => {
@@ -37,6 +43,14 @@ export async function startDescribedJob(
     },
   )
   return { jobId: job.id, number: job.number, taskId }
+}
+
+/** A job with this number and sheet in which nobody has done anything yet: all it can have is photos. */
+function unfinishedJob(db: ReadDb, { number, sheet }: DescribedJob): Job | null {
+  const begun = jobByNumber(db, number)?.job ?? null
+  if (begun === null || digestOf(begun.sheet) !== digestOf(sheet)) return null
+  const { undo, redo } = historyState(db, begun.id)
+  return undo === null && redo === null ? begun : null
 }
 
 async function readDescription(folder: string): Promise<DescribedJob> {
@@ -56,70 +70,6 @@ function parseJson(text: string): unknown {
       help: 'Open it in a text editor and correct the place that is named.',
     })
   }
-}
-
-async function photosOf(folder: string): Promise<readonly Waiting[]> {
-  return findFiles([join(folder, 'photos')])
-}
-
-function checkReferences(described: DescribedJob, files: readonly Waiting[]): void {
-  const counts = new Map<string, number>()
-  for (const { fileName } of files) counts.set(fileName, (counts.get(fileName) ?? 0) + 1)
-  const letters = new Set(described.facets.map((facet) => facet.letter))
-  const numbers = new Set(described.findings.map((finding) => finding.number))
-  const needFile = (file: string, field: string) => {
-    const count = counts.get(file) ?? 0
-    if (count === 0) refuse('invalid', `job.json, ${field}: there is no photo "${file}" in photos/.`, { about: field })
-    if (count > 1)
-      refuse(
-        'invalid',
-        `job.json, ${field}: photos/ has ${count} files called "${file}". Give them names of their own.`,
-        { about: field },
-      )
-  }
-  const needFacet = (letter: string | null, field: string) => {
-    if (letter !== null && !letters.has(letter))
-      refuse('invalid', `job.json, ${field}: there is no facet "${letter}".`, { about: field })
-  }
-  refuseRepeats(
-    described.facets.map((facet) => facet.letter),
-    'facets',
-    'letter',
-  )
-  refuseRepeats(
-    described.findings.map((finding) => finding.number),
-    'findings',
-    'number',
-  )
-  refuseRepeats(
-    described.readings.map((reading) => reading.number),
-    'readings',
-    'number',
-  )
-  described.photos.forEach((photo, i) => {
-    needFile(photo.file, `photos.${i}.file`)
-    needFacet(photo.facet, `photos.${i}.facet`)
-  })
-  described.findings.forEach((finding, i) => {
-    needFacet(finding.facet, `findings.${i}.facet`)
-    finding.photos.forEach((photo, k) => needFile(photo.file, `findings.${i}.photos.${k}.file`))
-  })
-  described.readings.forEach((reading, i) => {
-    needFacet(reading.facet, `readings.${i}.facet`)
-    reading.photos.forEach((file, k) => needFile(file, `readings.${i}.photos.${k}`))
-    if (reading.finding !== null && !numbers.has(reading.finding)) {
-      refuse('invalid', `job.json, readings.${i}.finding: there is no finding ${reading.finding}.`, {
-        about: `readings.${i}.finding`,
-      })
-    }
-  })
-}
-
-function refuseRepeats(values: readonly (string | number)[], list: string, field: string): void {
-  values.forEach((value, i) => {
-    if (values.indexOf(value) !== i)
-      refuse('invalid', `job.json, ${list}.${i}.${field}: ${value} is used twice.`, { about: `${list}.${i}.${field}` })
-  })
 }
 
 function writeRecords(world: DeskWorld, jobId: JobId, described: DescribedJob): void {

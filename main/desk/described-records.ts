@@ -2,7 +2,9 @@ import { findingSchema } from '../../app/evidence/finding.ts'
 import { photoTagsSchema } from '../../app/evidence/photo.ts'
 import { readingSchema } from '../../app/fieldtest/reading.ts'
 import type { DescribedJob } from '../../app/job/described-job.ts'
+import type { PhotoId } from '../../app/job/ids.ts'
 import { facetSchema } from '../../app/roof/facet.ts'
+import { doublesOf } from '../library/intake/file-rows.ts'
 import type { ReadDb } from '../store/database.ts'
 import type { Write } from '../store/record-edits.ts'
 import { listCameras } from '../store/records/cameras.ts'
@@ -14,8 +16,8 @@ export function describedRecords(
   jobId: string,
   { described, newId }: { described: DescribedJob; newId: () => string },
 ): readonly Write[] {
-  const photos = listPhotos(db, jobId)
-  const photoIds = new Map(photos.map((photo) => [photo.file.fileName, photo.id]))
+  const photoIds = photoIdsByName(db, jobId)
+  const written = new Set<string>()
   const facetIds = new Map(described.facets.map((facet) => [facet.letter, newId()]))
   const findingIds = new Map(described.findings.map((finding) => [finding.number, newId()]))
   const facetIdOf = (letter: string | null) => (letter === null ? null : (facetIds.get(letter) ?? null))
@@ -28,7 +30,9 @@ export function describedRecords(
     ...cameraWrites(db, jobId, described),
     ...described.photos.flatMap(({ file, facet, ...tags }): Write[] => {
       const id = photoIds.get(file)
-      if (id === undefined) return []
+      // Two names for the same bytes are one photo; what is said of the first name holds.
+      if (id === undefined || written.has(id)) return []
+      written.add(id)
       return [{ record: 'photo', id, after: photoTagsSchema.parse({ ...tags, facetId: facetIdOf(facet) }) }]
     }),
     ...described.findings.map(({ facet, photos: shown, ...finding }): Write => {
@@ -54,6 +58,18 @@ export function describedRecords(
       return { record: 'reading', id: after.id, after }
     }),
   ]
+}
+
+/** Photos by the names they came with; a name that was a double leads to the photo with the same bytes. */
+function photoIdsByName(db: ReadDb, jobId: string): ReadonlyMap<string, PhotoId> {
+  const photos = listPhotos(db, jobId)
+  const byHash = new Map(photos.map((photo) => [photo.file.sha256, photo.id]))
+  const ids = new Map(photos.map((photo) => [photo.file.fileName, photo.id]))
+  for (const { fileName, sha256 } of doublesOf(db, jobId)) {
+    const id = byHash.get(sha256)
+    if (id !== undefined && !ids.has(fileName)) ids.set(fileName, id)
+  }
+  return ids
 }
 
 /** Cameras named in the description that took none of the photos are passed over. */

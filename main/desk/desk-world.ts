@@ -14,6 +14,8 @@ export interface DeskWorld {
   readonly announce: (event: DeskEvent) => void
   /** A line for the log file; never shown on screens. */
   readonly report: (line: string) => void
+  /** Notes in the log file what nobody foresaw. */
+  readonly reportCause: (cause: unknown) => void
   readonly programVersion: string
   /** Folder of the sample job that comes with the program. */
   readonly sampleFolder: string

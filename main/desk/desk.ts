@@ -18,6 +18,7 @@ import { logArea, searchArea } from './log-area.ts'
 import { packetArea } from './packet-area.ts'
 import { servedFile, type ServedFile } from './served-files.ts'
 import { createTaskList, type TaskList } from './task-list.ts'
+import { throughJson } from './through-json.ts'
 import { acceptUpload } from './uploads.ts'
 
 /** The one implementation of the contract. Hosts and the terminal stand in front of it and add nothing. */
@@ -55,14 +56,12 @@ export interface DeskOptions {
 
 /** Sets the desk up over an open library. */
 export function createDesk(options: DeskOptions): Desk {
-  const listeners = new Set<(event: DeskEvent) => void>()
-  const announce = (event: DeskEvent) => {
-    for (const listener of listeners) listener(event)
-  }
   const { library, now, newId, report } = options
+  const { announce, listen } = createListeners((cause) => report(stackOf(cause)))
   const world: DeskWorld = {
     ...options,
     announce,
+    reportCause: (cause) => report(stackOf(cause)),
     operator: () => readSetting(library.db, 'operator') ?? options.defaultOperator,
     tasks: createTaskList({
       now,
@@ -93,10 +92,7 @@ export function createDesk(options: DeskOptions): Desk {
         if (!isProcedureName(name)) throw new AppFailure(appError('not-found', 'There is no such call.'))
         return answer(name, input)
       }),
-    listen: (on) => {
-      listeners.add(on)
-      return () => listeners.delete(on)
-    },
+    listen,
     file: (ref) => servedFile(world, ref),
     acceptUpload: (upload) =>
       asReply(report, async () => {
@@ -105,15 +101,16 @@ export function createDesk(options: DeskOptions): Desk {
       }),
     tasks: world.tasks,
     close: async () => {
+      await writes(async () => undefined)
       await world.tasks.stopAll()
       library.close()
     },
   }
 }
 
-/** A typed caller in the same process. Values pass through JSON, as they do on every other way in. */
+/** A typed caller in the same process. */
 export function localCall(desk: Desk): Call {
-  return async (name, input) => JSON.parse(JSON.stringify(await desk.call(name, JSON.parse(JSON.stringify(input)))))
+  return async (name, input) => JSON.parse(JSON.stringify(await desk.call(name, throughJson(input))))
 }
 
 function allHandlers(world: DeskWorld): Handlers {
@@ -146,8 +143,32 @@ function inWords(cause: unknown, report: DeskOptions['report']): AppError {
   if (cause instanceof AppFailure) return cause.error
   const fromSystem = fileFailure(cause, 'the library')
   if (fromSystem !== null) return fromSystem
-  report(cause instanceof Error ? (cause.stack ?? cause.message) : String(cause))
+  report(stackOf(cause))
   return appError('internal', 'Something went wrong inside the program.')
+}
+
+/** Those who hear of events. One that is gone, such as a closed window, must not stop the work that tells it. */
+function createListeners(onFailure: (cause: unknown) => void): Pick<DeskWorld, 'announce'> & Pick<Desk, 'listen'> {
+  const listeners = new Set<(event: DeskEvent) => void>()
+  return {
+    announce: (event) => {
+      for (const listener of listeners) {
+        try {
+          listener(event)
+        } catch (cause) {
+          onFailure(cause)
+        }
+      }
+    },
+    listen: (on) => {
+      listeners.add(on)
+      return () => listeners.delete(on)
+    },
+  }
+}
+
+function stackOf(cause: unknown): string {
+  return cause instanceof Error ? (cause.stack ?? cause.message) : String(cause)
 }
 
 /** Runs pieces of work one after another, in the order asked. */

@@ -69,6 +69,21 @@ export function facetsArea(world: DeskWorld): Area<'facets'> {
   }
 }
 
+/** Refuses an edit that points to a record which is not in the job. */
+function needRecords(
+  db: ReadDb,
+  jobId: string,
+  named: { facetId: string | null; photoIds?: readonly string[]; findingId?: string | null },
+): void {
+  const { facetId, photoIds = [], findingId = null } = named
+  if (facetId !== null && facetTable.get(db, { jobId, id: facetId }) === null)
+    refuse('not-found', 'This facet is no longer in the job.', { about: 'facetId' })
+  if (photoIds.some((id) => findPhoto(db, id)?.jobId !== jobId))
+    refuse('not-found', 'A photo that is named is not in this job.', { about: 'photos' })
+  if (findingId !== null && findingTable.get(db, { jobId, id: findingId }) === null)
+    refuse('not-found', 'This finding is no longer in the job.', { about: 'findingId' })
+}
+
 /** What points to a facet lets go of it in the same step, so that undo brings both back. */
 function withoutFacet(db: ReadDb, jobId: string, facetId: string): readonly Write[] {
   return [
@@ -91,19 +106,13 @@ export function photosArea(world: DeskWorld): Area<'photos'> & Area<'cameras'> {
   return {
     'photos.tag': ({ jobId, photoIds, set }) =>
       editJob(world, jobId, (db) => {
-        const photos = photoIds.map((id) => {
+        const photos = [...new Set(photoIds)].map((id) => {
           const photo = findPhoto(db, id)
           return photo === null || photo.jobId !== jobId
             ? refuse('not-found', 'A photo of the selection is not in this job.')
             : photo
         })
-        if (
-          set.facetId !== undefined &&
-          set.facetId !== null &&
-          facetTable.get(db, { jobId, id: set.facetId }) === null
-        ) {
-          refuse('not-found', 'This facet is no longer in the job.', { about: 'facetId' })
-        }
+        needRecords(db, jobId, { facetId: set.facetId ?? null })
         const [first] = photos
         const what =
           photos.length === 1 && first !== undefined ? `photo ${photoLabel(first.number)}` : `${photos.length} photos`
@@ -136,6 +145,7 @@ export function findingsArea(world: DeskWorld): Area<'findings'> {
           id === null
             ? null
             : (findingTable.get(db, { jobId, id }) ?? refuse('not-found', 'This finding is no longer in the job.'))
+        needRecords(db, jobId, { facetId: finding.facetId, photoIds: finding.photos.map((shown) => shown.photoId) })
         const after = findingSchema.parse({
           ...finding,
           id: known?.id ?? findingIdSchema.parse(world.newId()),
@@ -173,6 +183,7 @@ export function readingsArea(world: DeskWorld): Area<'readings'> {
           id === null
             ? null
             : (readingTable.get(db, { jobId, id }) ?? refuse('not-found', 'This reading is no longer in the job.'))
+        needRecords(db, jobId, reading)
         const after = readingSchema.parse({
           ...reading,
           id: known?.id ?? readingIdSchema.parse(world.newId()),

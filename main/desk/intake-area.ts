@@ -1,4 +1,4 @@
-import { readdir, rm } from 'node:fs/promises'
+import { readdir, readFile, rm } from 'node:fs/promises'
 import { join } from 'node:path'
 import { refuse } from '../../app/contract/app-error.ts'
 import type { IntakeSource, TaskState } from '../../app/contract/intake.ts'
@@ -64,6 +64,7 @@ export async function takeFilesIn(
       newId: world.newId,
       signal: handle.signal,
       onOutcome,
+      onUnforeseen: world.reportCause,
     })
   } finally {
     announceChange(world, jobId)
@@ -101,17 +102,17 @@ async function filesOf(world: DeskWorld, from: IntakeSource): Promise<readonly W
   return files
 }
 
-/** Uploaded files stand as `<index>-<name>`; the index keeps their order and is not part of the name. */
+/** The files of an upload in the order they were sent, each under the name it had on the sender's disk. */
 async function uploadedFiles(folder: string): Promise<readonly Waiting[]> {
   const names = await readdir(folder).catch(() =>
     refuse('not-found', 'This upload is no longer there. Drop the files again.'),
   )
-  return names
-    .map((name) => ({
-      index: Number.parseInt(name, 10),
-      path: join(folder, name),
-      fileName: name.replace(/^\d+-/, ''),
-    }))
-    .toSorted((a, b) => a.index - b.index)
-    .map(({ path, fileName }) => ({ path, fileName }))
+  const indexes = names.flatMap((name) => /^(\d+)\.bytes$/.exec(name)?.[1] ?? [])
+  const inOrder = indexes.map(Number).toSorted((a, b) => a - b)
+  return Promise.all(
+    inOrder.map(async (index) => ({
+      path: join(folder, `${index}.bytes`),
+      fileName: await readFile(join(folder, `${index}.name`), 'utf8'),
+    })),
+  )
 }

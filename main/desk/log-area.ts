@@ -1,5 +1,5 @@
-import { findChainBreak } from '../../app/evidence/log-chain.ts'
-import { lastEntry, logPage, wholeLog } from '../store/log.ts'
+import { replayLog } from '../library/replay-log.ts'
+import { lastEntry, logPage } from '../store/log.ts'
 import { findWords } from '../store/search.ts'
 import type { DeskWorld } from './desk-world.ts'
 import type { Area } from './handlers.ts'
@@ -9,20 +9,14 @@ import { needJob } from './snapshot.ts'
 export function logArea(world: DeskWorld): Area<'log'> {
   const { db } = world.library
   return {
-    'log.page': ({ jobId, afterSeq, limit }) => ({
-      entries: logPage(db, jobId, { afterSeq, limit }),
-      total: lastEntry(db, jobId)?.seq ?? 0,
-    }),
+    'log.page': ({ jobId, afterSeq, limit }) => {
+      needJob(db, jobId)
+      return { entries: logPage(db, jobId, { afterSeq, limit }), total: lastEntry(db, jobId)?.seq ?? 0 }
+    },
     'log.verify': ({ jobId }) => {
       needJob(db, jobId)
-      const last = lastEntry(db, jobId)
-      const broken = findChainBreak(wholeLog(db, jobId))
-      return {
-        entries: last?.seq ?? 0,
-        headHash: last?.hash ?? '',
-        brokenAtSeq: broken?.seq ?? null,
-        why: broken?.why ?? null,
-      }
+      const { entries, headHash, problem } = replayLog(db, jobId)
+      return { entries, headHash, brokenAtSeq: problem?.seq ?? null, why: problem?.why ?? null }
     },
   }
 }

@@ -6,7 +6,7 @@ import { planFrameSchema } from '../../app/job/places.ts'
 import type { JobSheet } from '../../app/job/sheet.ts'
 import { safeFileName, slug } from '../library/file-names.ts'
 import { jobLayout } from '../library/layout.ts'
-import { inTransaction } from '../store/database.ts'
+import { inTransaction, type ReadDb } from '../store/database.ts'
 import { addJob, allJobs, jobByNumber } from '../store/jobs.ts'
 import { appendLog } from '../store/log.ts'
 import { indexJob } from '../store/search-index.ts'
@@ -20,44 +20,46 @@ import type { DeskWorld } from './desk-world.ts'
 export function newJob(world: DeskWorld, given: { number: string | null; sheet: JobSheet }): Job {
   const { db, layout } = world.library
   const atMs = world.now()
-  const number = given.number ?? freeNumber(world)
-  if (jobByNumber(db, number) !== null) {
-    refuse('conflict', `Job number ${number} is in use.`, {
-      about: 'number',
-      help: 'Open the job that has this number, or choose another number.',
+  // All in one transaction: another program may begin a job at the same moment.
+  const job = inTransaction(db, (write) => {
+    const number = given.number ?? freeNumber(write, atMs)
+    if (jobByNumber(write, number) !== null) {
+      refuse('conflict', `Job number ${number} is in use.`, {
+        about: 'number',
+        help: 'Open the job that has this number, or choose another number.',
+      })
+    }
+    const job = jobSchema.parse({
+      id: jobIdSchema.parse(world.newId()),
+      number,
+      createdAtMs: atMs,
+      sheet: given.sheet,
+      frame: planFrameSchema.parse({ anchor: given.sheet.property.position }),
     })
-  }
-  const job = jobSchema.parse({
-    id: jobIdSchema.parse(world.newId()),
-    number,
-    createdAtMs: atMs,
-    sheet: given.sheet,
-    frame: planFrameSchema.parse({ anchor: given.sheet.property.position }),
-  })
-  const folder = freeFolder(world, job)
-  const places = jobLayout(layout, folder)
-  for (const path of [places.originals, places.derived, places.attachments, places.issued])
-    mkdirSync(path, { recursive: true })
-  inTransaction(db, (write) => {
+    const folder = freeFolder(write, job)
+    const places = jobLayout(layout, folder)
+    for (const path of [places.originals, places.derived, places.attachments, places.issued])
+      mkdirSync(path, { recursive: true })
     addJob(write, { job, folder })
     appendLog(write, job.id, { actor: world.operator(), atMs, event: { type: 'job-opened', number } })
     indexJob(write, job.id)
+    return job
   })
   world.announce({ type: 'jobs-changed' })
   return job
 }
 
-function freeNumber(world: DeskWorld): string {
-  const year = new Date(world.now()).getUTCFullYear()
+function freeNumber(db: ReadDb, atMs: number): string {
+  const year = new Date(atMs).getUTCFullYear()
   for (let next = 1; ; next++) {
     const number = `${year}-${String(next).padStart(4, '0')}`
-    if (jobByNumber(world.library.db, number) === null) return number
+    if (jobByNumber(db, number) === null) return number
   }
 }
 
 /** Folder names differ even where a file system takes upper and lower case for the same. */
-function freeFolder(world: DeskWorld, { number, sheet }: Job): string {
-  const taken = new Set(allJobs(world.library.db).map((kept) => kept.folder.toLocaleLowerCase('en')))
+function freeFolder(db: ReadDb, { number, sheet }: Job): string {
+  const taken = new Set(allJobs(db).map((kept) => kept.folder.toLocaleLowerCase('en')))
   const words = slug(sheet.property.address === '' ? sheet.owner.name : sheet.property.address)
   const wanted = safeFileName(words === '' ? number : `${number}-${words}`)
   for (let copy = 1; ; copy++) {

@@ -1,13 +1,18 @@
 import { randomUUID } from 'node:crypto'
 import { userInfo } from 'node:os'
+import { withFileWords } from '../library/file-failure.ts'
+import { keepLibrary } from '../library/keeper.ts'
 import { openLibrary } from '../library/open-library.ts'
-import { becomeKeeper } from '../library/keeper.ts'
 import { sweepLibrary } from '../library/sweep.ts'
 import { programVersion, sampleFolder } from '../program.ts'
 import { createDesk, type Desk } from './desk.ts'
 import { openLogFile } from './log-file.ts'
 
-/** Opens the library in a folder and sets a desk up over it; what every host and the terminal begin with. */
+/**
+ * Opens the library in a folder, puts it in order and sets a desk up over it; what every host and the terminal begin with.
+ *
+ * @throws AppFailure `newer-library`, `damaged-library`, `no-permission`, `disk-full` or `locked`
+ */
 export async function openDesk(
   folder: string,
   host: { drop: 'paths' | 'upload'; nativeBinding?: string },
@@ -16,6 +21,18 @@ export async function openDesk(
   const { nativeBinding } = host
   const library = openLibrary(folder, { nowMs: now(), ...(nativeBinding === undefined ? {} : { nativeBinding }) })
   const log = openLogFile(library.layout.logs, now)
+  let giveBack = () => {}
+  try {
+    await withFileWords(folder, async () => {
+      giveBack = keepLibrary(library.layout)
+      for (const name of sweepLibrary(library)) log.report(`moved ${name} to unfiled/: no job knows it`)
+    })
+  } catch (cause) {
+    giveBack()
+    library.close()
+    await log.close()
+    throw cause
+  }
   const desk = createDesk({
     library,
     now,
@@ -26,15 +43,11 @@ export async function openDesk(
     sampleFolder,
     drop: host.drop,
   })
-  const giveBack = becomeKeeper(library.layout)
-  if (giveBack !== null) {
-    for (const name of await sweepLibrary(library)) log.report(`moved ${name} to unfiled/: no job knows it`)
-  }
   return {
     ...desk,
     close: async () => {
       await desk.close()
-      giveBack?.()
+      giveBack()
       await log.close()
     },
   }

@@ -1,8 +1,9 @@
-import { access, readFile, writeFile } from 'node:fs/promises'
+import { mkdir, readFile, stat } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { FileRef } from '../../app/contract/files.ts'
 import { derivedNames } from '../library/layout.ts'
 import { makePreviews } from '../library/previews/make-previews.ts'
+import { writeWhole } from '../library/write-file.ts'
 import { findPacket } from '../store/packets.ts'
 import { findAttachment } from '../store/records/attachments.ts'
 import { findPhoto, type StoredPhoto } from '../store/records/photos.ts'
@@ -25,7 +26,7 @@ const SHOWN = new Set(['image/jpeg', 'image/png', 'image/webp'])
 export async function servedFile(world: DeskWorld, ref: FileRef): Promise<ServedFile | null> {
   const found = await locate(world, ref)
   if (found === null) return null
-  return (await exists(found.path)) ? found : null
+  return (await sizeOf(found.path)) === null ? null : found
 }
 
 async function locate(world: DeskWorld, ref: FileRef): Promise<ServedFile | null> {
@@ -78,19 +79,21 @@ async function derivedFile(
   const places = needJobLayout(world.library, photo.jobId)
   const names = derivedNames(photo.id)
   const path = join(places.derived, names[kind])
-  if (!(await exists(path))) {
+  // Previews are not synced: after a power cut one may be there and empty.
+  if (((await sizeOf(path)) ?? 0) === 0) {
     const bytes = await readFile(join(places.originals, photo.storedName)).catch(() => null)
     const made = bytes === null ? null : await makePreviews(bytes, photo.file)
     if (made === null || !made.ok) return null
-    await writeFile(join(places.derived, names.preview), made.preview)
-    await writeFile(join(places.derived, names.thumbnail), made.thumbnail)
+    await mkdir(places.derived, { recursive: true })
+    await writeWhole(join(places.derived, names.preview), made.preview)
+    await writeWhole(join(places.derived, names.thumbnail), made.thumbnail)
   }
   return { path, mediaType: 'image/jpeg', saveAs: null }
 }
 
-async function exists(path: string): Promise<boolean> {
-  return access(path).then(
-    () => true,
-    () => false,
+async function sizeOf(path: string): Promise<number | null> {
+  return stat(path).then(
+    (found) => (found.isFile() ? found.size : null),
+    () => null,
   )
 }

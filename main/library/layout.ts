@@ -1,4 +1,5 @@
 import { join } from 'node:path'
+import { ownMark } from './process-mark.ts'
 
 /** Where things stand in a library folder. A person can find every file without the program. */
 export interface LibraryLayout {
@@ -8,7 +9,9 @@ export interface LibraryLayout {
   readonly backups: string
   /** Files found in a job's folder that no job knows: left by a stop in the middle of an intake. */
   readonly unfiled: string
-  /** Files on their way in from a browser. */
+  /** Files on their way in from a browser, and drafts, of every program that has the library open. */
+  readonly allIncoming: string
+  /** Those of this program. */
   readonly incoming: string
   readonly logs: string
 }
@@ -30,7 +33,8 @@ export function libraryLayout(folder: string): LibraryLayout {
     jobs: join(folder, 'jobs'),
     backups: join(folder, 'backups'),
     unfiled: join(folder, 'unfiled'),
-    incoming: join(folder, 'incoming'),
+    allIncoming: join(folder, 'incoming'),
+    incoming: join(folder, 'incoming', ownMark),
     logs: join(folder, 'logs'),
   }
 }

@@ -30,8 +30,7 @@ export function openLibrary(folder: string, { nativeBinding, nowMs }: OpenOption
   const layout = libraryLayout(folder)
   let db: ReadDb | null = null
   try {
-    for (const path of [layout.folder, layout.jobs, layout.backups, layout.incoming, layout.logs])
-      mkdirSync(path, { recursive: true })
+    for (const path of [layout.folder, layout.jobs, layout.backups, layout.logs]) mkdirSync(path, { recursive: true })
     db = connect(layout.database, nativeBinding)
     const opened = db
     migrate(opened, { backup: () => backUp(opened, layout, nowMs) })

@@ -1,46 +1,71 @@
-import { mkdir, readdir, rename, rm } from 'node:fs/promises'
-import { join } from 'node:path'
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs'
+import { join, parse } from 'node:path'
+import { inTransaction } from '../store/database.ts'
 import { allJobs } from '../store/jobs.ts'
 import { listAttachments } from '../store/records/attachments.ts'
 import { listPhotos } from '../store/records/photos.ts'
 import { jobLayout, type LibraryLayout } from './layout.ts'
 import type { Library } from './open-library.ts'
+import { isLeftBehind } from './process-mark.ts'
 import { ARRIVING } from './write-file.ts'
 
 /**
  * Puts a library in order after a stop in the middle of an intake: half-written files go, and whole files that no job
- * knows move to `unfiled/`. Running the same intake again then finishes it.
+ * knows move to `unfiled/`. Running the same intake again then finishes it. What a running program is in the middle of
+ * is left alone: its half-written files carry its mark, and a whole file gets its name inside the transaction that gives
+ * it its row, which this waits for.
  *
  * @returns the names of the files moved to `unfiled/`
  */
-export async function sweepLibrary(library: Library): Promise<readonly string[]> {
-  const moved: string[] = []
-  for (const { job, folder } of allJobs(library.db)) {
-    const places = jobLayout(library.layout, folder)
-    const photos = new Set(listPhotos(library.db, job.id).map((photo) => photo.storedName))
-    const attachments = new Set(listAttachments(library.db, job.id).map((kept) => kept.storedName))
-    moved.push(...(await sweepFolder(places.originals, { known: photos, layout: library.layout })))
-    moved.push(...(await sweepFolder(places.attachments, { known: attachments, layout: library.layout })))
-  }
-  await rm(library.layout.incoming, { recursive: true, force: true })
-  await mkdir(library.layout.incoming, { recursive: true })
+export function sweepLibrary(library: Library): readonly string[] {
+  const { layout } = library
+  const moved = inTransaction(library.db, (db) =>
+    allJobs(db).flatMap(({ job, folder }) => {
+      const places = jobLayout(layout, folder)
+      const photos = new Set(listPhotos(db, job.id).map((photo) => photo.storedName))
+      const attachments = new Set(listAttachments(db, job.id).map((kept) => kept.storedName))
+      removeHalfWritten(places.derived)
+      return [
+        ...moveUnknown(places.originals, { known: photos, layout }),
+        ...moveUnknown(places.attachments, { known: attachments, layout }),
+      ]
+    }),
+  )
+  for (const name of namesIn(layout.allIncoming))
+    if (isLeftBehind(name)) rmSync(join(layout.allIncoming, name), { recursive: true, force: true })
   return moved
 }
 
-async function sweepFolder(
+function moveUnknown(
   folder: string,
   { known, layout }: { known: ReadonlySet<string>; layout: LibraryLayout },
-): Promise<readonly string[]> {
-  const moved: string[] = []
-  for (const name of await readdir(folder).catch(() => [])) {
-    if (known.has(name)) continue
-    if (name.endsWith(ARRIVING)) {
-      await rm(join(folder, name), { force: true })
-      continue
-    }
-    await mkdir(layout.unfiled, { recursive: true })
-    await rename(join(folder, name), join(layout.unfiled, name))
-    moved.push(name)
+): readonly string[] {
+  removeHalfWritten(folder)
+  // Some file systems hand names back in another normal form than they were given.
+  const unknown = namesIn(folder).filter((name) => !known.has(name.normalize('NFC')) && !name.endsWith(ARRIVING))
+  if (unknown.length > 0) mkdirSync(layout.unfiled, { recursive: true })
+  for (const name of unknown) renameSync(join(folder, name), freePath(layout.unfiled, name))
+  return unknown
+}
+
+function removeHalfWritten(folder: string): void {
+  for (const name of namesIn(folder))
+    if (name.endsWith(ARRIVING) && isLeftBehind(name)) rmSync(join(folder, name), { force: true })
+}
+
+/** What stands in `unfiled/` already is never written over. */
+function freePath(folder: string, fileName: string): string {
+  const { name, ext } = parse(fileName)
+  for (let copy = 1; ; copy++) {
+    const path = join(folder, copy === 1 ? fileName : `${name}-${copy}${ext}`)
+    if (!existsSync(path)) return path
   }
-  return moved
+}
+
+function namesIn(folder: string): readonly string[] {
+  try {
+    return readdirSync(folder)
+  } catch {
+    return []
+  }
 }

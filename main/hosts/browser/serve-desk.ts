@@ -5,6 +5,7 @@ import { pipeline } from 'node:stream/promises'
 import { parseFileAddress } from '../../../app/contract/files.ts'
 import type { Desk } from '../../desk/desk.ts'
 import { listPageFiles, type PageFile } from '../page-files.ts'
+import { saveAsHeader } from '../save-as.ts'
 import { securityHeaders } from '../security-headers.ts'
 import { createDoorkeeper, type Doorkeeper } from './doorkeeper.ts'
 import { readBody } from './read-body.ts'
@@ -41,7 +42,8 @@ export async function serveDesk(
   const pages = listPageFiles(pagesFolder)
   const server = createServer((request, response) => {
     for (const [name, value] of Object.entries(securityHeaders)) response.setHeader(name, value)
-    const url = new URL(request.url ?? '/', 'http://127.0.0.1')
+    const url = addressOf(request)
+    if (url === null) return refuseWith(response, 400, 'This address cannot be read.')
     answer({ desk, door, pages, request, response, url }).catch(() => {
       if (response.headersSent) response.destroy()
       else refuseWith(response, 500, 'Something went wrong inside the program.')
@@ -57,6 +59,15 @@ export async function serveDesk(
         server.close(() => resolve())
         server.closeAllConnections()
       }),
+  }
+}
+
+/** The path asked for, read as an address of our own whatever else the request line claims; null when it is none. */
+function addressOf(request: IncomingMessage): URL | null {
+  try {
+    return new URL(`http://127.0.0.1${request.url ?? '/'}`)
+  } catch {
+    return null
   }
 }
 
@@ -91,7 +102,11 @@ async function answer(exchange: Exchange): Promise<void> {
   if (request.method === 'PUT' && url.pathname.startsWith('/upload/')) return answerUpload(exchange)
   if (request.method !== 'GET' && request.method !== 'HEAD')
     return refuseWith(response, 405, 'This way of asking is not known here.')
-  if (url.pathname === '/events') return sendEvents(exchange.desk, request, response)
+  if (url.pathname === '/events') {
+    if (request.method === 'GET') return sendEvents(exchange.desk, response)
+    response.writeHead(200, { 'content-type': 'text/event-stream', 'cache-control': 'no-store' }).end()
+    return
+  }
   if (url.pathname.startsWith('/files/')) return answerFile(exchange)
   return answerPage(exchange)
 }
@@ -101,7 +116,7 @@ async function answerCall({ desk, request, response, url }: Exchange): Promise<v
     return refuseWith(response, 415, 'Calls are JSON.')
   const body = await readBody(request, MOST_CALL_BYTES)
   if (body === null) return refuseWith(response, 413, 'This call is too large.')
-  const reply = await desk.call(decodeURIComponent(url.pathname.slice('/call/'.length)), parseJson(body))
+  const reply = await desk.call(url.pathname.slice('/call/'.length), parseJson(body))
   sendJson(response, 200, reply)
 }
 
@@ -112,7 +127,8 @@ async function answerUpload({ desk, request, response, url }: Exchange): Promise
     return refuseWith(response, 404, 'This upload is not addressed rightly.')
   const fileName = url.searchParams.get('name') ?? ''
   const reply = await desk.acceptUpload({ uploadId, index: Number(index), fileName, body: request })
-  sendJson(response, 200, reply)
+  // Whoever sends a file looks at the status alone.
+  sendJson(response, reply.ok ? 200 : reply.error.code === 'disk-full' ? 507 : 500, reply)
 }
 
 async function answerFile({ desk, request, response, url }: Exchange): Promise<void> {
@@ -124,10 +140,7 @@ async function answerFile({ desk, request, response, url }: Exchange): Promise<v
     'content-type': file.mediaType,
     'content-length': size,
     'cache-control': 'private, no-cache',
-    'content-disposition':
-      file.saveAs === null
-        ? 'inline'
-        : `attachment; filename*=UTF-8''${encodeURIComponent(file.saveAs).replaceAll("'", '%27')}`,
+    'content-disposition': file.saveAs === null ? 'inline' : saveAsHeader(file.saveAs),
   })
   if (request.method === 'HEAD') response.end()
   else await pipeline(createReadStream(file.path), response)

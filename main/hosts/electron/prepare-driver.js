@@ -18,10 +18,15 @@ if (!existsSync(target)) {
   // Only what the fetch needs: the build folder holds Node's binary and must not be taken for Electron's.
   cpSync(driver, copy, { recursive: true, filter: (path) => !path.startsWith(join(driver, 'build')) })
   const fetcher = createRequire(join(driver, 'package.json')).resolve('prebuild-install/bin.js')
-  const fetched = spawnSync(process.execPath, [fetcher, '--runtime', 'electron', '--target', version], { cwd: copy, stdio: 'inherit' })
+  const fetched = spawnSync(process.execPath, [fetcher, '--runtime', 'electron', '--target', version], {
+    cwd: copy,
+    stdio: 'inherit',
+  })
   const binary = join(copy, 'build', 'Release', 'better_sqlite3.node')
   if (fetched.status !== 0 || !existsSync(binary)) {
-    process.stderr.write("The database driver for the window's runtime could not be fetched; the workstation opens in the browser instead.\n")
+    process.stderr.write(
+      "The database driver for the window's runtime could not be fetched; the workstation opens in the browser instead.\n",
+    )
     process.exit(1)
   }
   copyFileSync(binary, target)

@@ -4,6 +4,7 @@ import { Readable } from 'node:stream'
 import { parseFileAddress } from '../../../app/contract/files.ts'
 import type { Desk } from '../../desk/desk.ts'
 import type { PageFile } from '../page-files.ts'
+import { saveAsHeader } from '../save-as.ts'
 import { securityHeaders } from '../security-headers.ts'
 
 /** Answers the window's requests: built pages and files of the open library by identity, never by path. */
@@ -19,7 +20,7 @@ export function serveProtocol(
       const file = ref === null ? null : await desk.file(ref)
       if (file === null) return refusal(404)
       const saving: Record<string, string> =
-        file.saveAs === null ? {} : { 'content-disposition': `attachment; filename*=UTF-8''${encodeURIComponent(file.saveAs)}` }
+        file.saveAs === null ? {} : { 'content-disposition': saveAsHeader(file.saveAs) }
       return fileResponse(file.path, { 'content-type': file.mediaType, ...saving })
     }
     const page = pages.find(url.pathname)
@@ -30,7 +31,10 @@ export function serveProtocol(
 async function fileResponse(path: string, headers: Record<string, string>): Promise<Response> {
   const { size } = await stat(path)
   const body = Readable.toWeb(createReadStream(path)) as ReadableStream<Uint8Array>
-  return new Response(body, { status: 200, headers: { ...securityHeaders, ...headers, 'content-length': String(size) } })
+  return new Response(body, {
+    status: 200,
+    headers: { ...securityHeaders, ...headers, 'content-length': String(size) },
+  })
 }
 
 function refusal(status: 403 | 404): Response {

@@ -1,5 +1,6 @@
 import type { BrowserWindow, IpcMain, IpcMainInvokeEvent, Protocol, Session, WebContents } from 'electron'
 import type { Desk } from '../../desk/desk.ts'
+import { throughJson } from '../../desk/through-json.ts'
 import { listPageFiles } from '../page-files.ts'
 import { serveProtocol } from './serve-protocol.ts'
 import { SCHEME, pageOrigin } from './scheme.ts'
@@ -16,12 +17,15 @@ export interface ElectronParts {
 export const channels = { call: 'battenbook:call', event: 'battenbook:event' } as const
 
 /** Opens the workstation's window over a desk: one channel, one protocol, nothing else let in or out. */
-export function openWindow(electron: ElectronParts, { desk, pagesFolder, preload }: { desk: Desk; pagesFolder: string; preload: string }): BrowserWindow {
+export function openWindow(
+  electron: ElectronParts,
+  { desk, pagesFolder, preload }: { desk: Desk; pagesFolder: string; preload: string },
+): BrowserWindow {
   electron.protocol.handle(SCHEME, serveProtocol(desk, listPageFiles(pagesFolder)))
   electron.session.defaultSession.setPermissionRequestHandler((_contents, _permission, decide) => decide(false))
   electron.ipcMain.handle(channels.call, (event: IpcMainInvokeEvent, name: unknown, input: unknown) => {
     if (!isOwnPage(event.senderFrame?.url)) throw new Error('Calls are taken from the workstation only.')
-    return desk.call(String(name), input)
+    return desk.call(String(name), throughJson(input))
   })
   const window = new electron.BrowserWindow({
     width: 1440,
@@ -30,7 +34,14 @@ export function openWindow(electron: ElectronParts, { desk, pagesFolder, preload
     minHeight: 800,
     show: false,
     title: 'Battenbook',
-    webPreferences: { preload, sandbox: true, contextIsolation: true, nodeIntegration: false, webviewTag: false, spellcheck: true },
+    webPreferences: {
+      preload,
+      sandbox: true,
+      contextIsolation: true,
+      nodeIntegration: false,
+      webviewTag: false,
+      spellcheck: true,
+    },
   })
   keepInside(window.webContents)
   const stop = desk.listen((event) => window.webContents.send(channels.event, event))

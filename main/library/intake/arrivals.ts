@@ -1,13 +1,12 @@
-import { createHash, randomUUID } from 'node:crypto'
+import { createHash } from 'node:crypto'
 import { createReadStream } from 'node:fs'
-import { open, readFile, rename, rm, stat } from 'node:fs/promises'
-import { join } from 'node:path'
+import { readFile, rm, stat } from 'node:fs/promises'
 import type { PhotoFile } from '../../../app/evidence/photo.ts'
 import { storedName } from '../file-names.ts'
 import type { JobLayout } from '../layout.ts'
 import { makePreviews } from '../previews/make-previews.ts'
 import { readFacts, readLargeFacts } from '../reading/read-facts.ts'
-import { ARRIVING, syncFolder, writeWhole } from '../write-file.ts'
+import { writeArriving } from '../write-file.ts'
 import type { Waiting } from './find-files.ts'
 
 /** Files above this are copied as a stream and kept as attachments; no camera photo comes near it. */
@@ -16,13 +15,16 @@ const LARGE_BYTES = 256 * 1024 * 1024
 /** How much of a large file is looked at to tell what it is. */
 const HEAD_BYTES = 1024 * 1024
 
-/** A file whose bytes stand in the job's folders, synced, but which no row knows yet. */
+/** A file whose bytes stand in the job's folders, synced, under an arriving name; no row knows it yet. */
 export interface Arrival {
   readonly kind: 'picture' | 'other'
   readonly file: PhotoFile
   readonly typeLabel: string
   /** Why the file is no photo of the job; null for pictures. */
   readonly whyNotPicture: string | null
+  /** Where the bytes stand now. */
+  readonly arrivedAt: string
+  /** The name they get with their row. */
   readonly storedName: string
   readonly previews: { readonly preview: Buffer; readonly thumbnail: Buffer } | null
 }
@@ -48,13 +50,12 @@ export async function bringIn(
   const sha256 = createHash('sha256').update(bytes).digest('hex')
   if (options.isDouble(sha256)) return { double: sha256 }
   const facts = await readFacts({ bytes, sha256, fileName: waiting.fileName, nowMs: options.nowMs })
-  const name = storedName(sha256, waiting.fileName)
   const folder = facts.kind === 'picture' ? options.places.originals : options.places.attachments
-  const [, made] = await Promise.all([
-    writeWhole(join(folder, name), bytes, { readOnly: true }),
+  const [arrivedAt, made] = await Promise.all([
+    writeArriving(folder, [bytes]),
     facts.kind === 'picture' ? makePreviews(bytes, facts.file) : null,
   ])
-  const arrival = { ...facts, storedName: name }
+  const arrival = { ...facts, arrivedAt, storedName: storedName(sha256, waiting.fileName) }
   if (made === null) return { ...arrival, previews: null }
   if (!made.ok) return { ...arrival, file: withProblem(facts.file, made.problem), previews: null }
   const file = made.problem === null ? facts.file : withProblem(facts.file, made.problem)
@@ -62,42 +63,26 @@ export async function bringIn(
 }
 
 async function bringInLarge(waiting: Waiting, options: ArrivalOptions): Promise<Arrival | { readonly double: string }> {
-  const temporary = join(options.places.attachments, `${randomUUID()}${ARRIVING}`)
-  try {
-    const { sha256, bytes, head } = await copyHashing(waiting.path, temporary)
-    if (options.isDouble(sha256)) {
-      await rm(temporary, { force: true })
-      return { double: sha256 }
-    }
-    const facts = await readLargeFacts({ head, bytes, sha256, fileName: waiting.fileName })
-    const name = storedName(sha256, waiting.fileName)
-    await rename(temporary, join(options.places.attachments, name))
-    await syncFolder(options.places.attachments)
-    return { ...facts, storedName: name, previews: null }
-  } catch (cause) {
-    await rm(temporary, { force: true })
-    throw cause
-  }
-}
-
-async function copyHashing(from: string, to: string): Promise<{ sha256: string; bytes: number; head: Buffer }> {
   const hash = createHash('sha256')
   const head: Buffer[] = []
   let bytes = 0
-  const target = await open(to, 'wx', 0o444)
-  try {
-    for await (const chunk of createReadStream(from, { highWaterMark: 1024 * 1024 })) {
+  const looking = async function* () {
+    for await (const chunk of createReadStream(waiting.path, { highWaterMark: HEAD_BYTES })) {
       const part = Buffer.from(chunk)
       if (bytes < HEAD_BYTES) head.push(part.subarray(0, HEAD_BYTES - bytes))
       bytes += part.length
       hash.update(part)
-      await target.write(part)
+      yield part
     }
-    await target.sync()
-  } finally {
-    await target.close()
   }
-  return { sha256: hash.digest('hex'), bytes, head: Buffer.concat(head) }
+  const arrivedAt = await writeArriving(options.places.attachments, looking())
+  const sha256 = hash.digest('hex')
+  if (options.isDouble(sha256)) {
+    await rm(arrivedAt, { force: true })
+    return { double: sha256 }
+  }
+  const facts = await readLargeFacts({ head: Buffer.concat(head), bytes, sha256, fileName: waiting.fileName })
+  return { ...facts, arrivedAt, storedName: storedName(sha256, waiting.fileName), previews: null }
 }
 
 function withProblem(file: PhotoFile, problem: PhotoFile['problems'][number]): PhotoFile {

@@ -1,8 +1,9 @@
+import { z } from 'zod'
 import { attachmentSchema } from '../../../app/evidence/attachment.ts'
 import { photoLabel, photoTagsSchema } from '../../../app/evidence/photo.ts'
 import { attachmentIdSchema, photoIdSchema, type JobId } from '../../../app/job/ids.ts'
 import { nextNumber } from '../../store/counters.ts'
-import { row, run, type ReadDb, type WriteDb } from '../../store/database.ts'
+import { row, rows, run, type ReadDb, type WriteDb } from '../../store/database.ts'
 import { touchJob } from '../../store/jobs.ts'
 import { appendLog, type Author } from '../../store/log.ts'
 import { addAttachment, attachmentByHash } from '../../store/records/attachments.ts'
@@ -77,6 +78,15 @@ export function knownAs(
   if (kept === null) return null
   const { id, file } = kept.attachment
   return { id, label: file.fileName, fileName: file.fileName }
+}
+
+const doubleRowSchema = z.object({ fileName: z.string(), sha256: z.string() })
+
+/** Every other name under which bytes of the job were handed over. */
+export function doublesOf(db: ReadDb, jobId: string): readonly { fileName: string; sha256: string }[] {
+  return rows(db, 'select file_name as fileName, sha256 from doubles where job_id = :jobId', { jobId }).map((found) =>
+    doubleRowSchema.parse(found),
+  )
 }
 
 /** Logs a double once: the same bytes under another name. Handing over the very same file again is no event. */

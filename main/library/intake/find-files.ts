@@ -21,25 +21,24 @@ const LEFT_BY_SYSTEMS = new Set(['Thumbs.db', 'desktop.ini', '__MACOSX', 'System
  * @throws AppFailure `missing-folder` or `no-permission` naming the path
  */
 export async function findFiles(paths: readonly string[]): Promise<readonly Waiting[]> {
-  const found: Waiting[] = []
+  // By path: a file that is named and also stands in a folder that is named is one file.
+  const found = new Map<string, Waiting>()
   for (const path of paths) {
     const whole = resolve(path)
-    await withFileWords(path, async () => {
-      const kind = await stat(whole)
-      if (kind.isDirectory()) await walk(whole, found)
-      else if (kind.isFile()) found.push({ path: whole, fileName: basename(whole) })
-    })
+    const kind = await withFileWords(path, () => stat(whole))
+    if (kind.isDirectory()) await walk(whole, found)
+    else if (kind.isFile()) found.set(whole, { path: whole, fileName: basename(whole) })
   }
-  return found
+  return [...found.values()]
 }
 
-async function walk(folder: string, found: Waiting[]): Promise<void> {
-  const entries = await readdir(folder, { withFileTypes: true })
+async function walk(folder: string, found: Map<string, Waiting>): Promise<void> {
+  const entries = await withFileWords(folder, () => readdir(folder, { withFileTypes: true }))
   for (const entry of entries.toSorted((a, b) => byName(a.name, b.name))) {
     if (entry.name.startsWith('.') || LEFT_BY_SYSTEMS.has(entry.name)) continue
     const path = join(folder, entry.name)
     // Links are not followed: a card has none, and one that points upwards would never end.
     if (entry.isDirectory()) await walk(path, found)
-    else if (entry.isFile()) found.push({ path, fileName: entry.name })
+    else if (entry.isFile()) found.set(path, { path, fileName: entry.name })
   }
 }

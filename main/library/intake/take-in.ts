@@ -1,15 +1,18 @@
-import { mkdir, rm, writeFile } from 'node:fs/promises'
+import { renameSync } from 'node:fs'
+import { mkdir, rm } from 'node:fs/promises'
 import { availableParallelism } from 'node:os'
 import { join } from 'node:path'
 import { AppFailure } from '../../../app/contract/app-error.ts'
 import type { JobId } from '../../../app/job/ids.ts'
-import { inTransaction } from '../../store/database.ts'
-import { fileFailure } from '../file-failure.ts'
+import { inTransaction, type WriteDb } from '../../store/database.ts'
+import { fileFailure, withFileWords } from '../file-failure.ts'
 import { derivedNames, type JobLayout } from '../layout.ts'
 import type { Library } from '../open-library.ts'
+import { syncFolderNow, writeWhole } from '../write-file.ts'
 import { bringIn, type Arrival } from './arrivals.ts'
 import { addArrivedAttachment, addArrivedPhoto, knownAs, noteDouble } from './file-rows.ts'
 import type { Waiting } from './find-files.ts'
+import { inOrder } from './in-order.ts'
 
 /** What became of one file. */
 export type Outcome =
@@ -26,20 +29,25 @@ export interface TakeInOptions {
   readonly signal: AbortSignal
   /** Told of every file once its row is committed. */
   readonly onOutcome: (outcome: Outcome) => void
+  /** Told of what nobody foresaw while a file was read; the file itself fails with words. */
+  readonly onUnforeseen: (cause: unknown) => void
 }
 
-type Settled = { readonly waiting: Waiting } & (
+type Settled = { readonly fileName: string } & (
   | { readonly kind: 'arrived'; readonly arrival: Arrival }
   | { readonly kind: 'double'; readonly sha256: string }
   | { readonly kind: 'failed'; readonly reason: string }
 )
+
+/** Enough that one slow file does not hold the others up, few enough that their previews fit in memory. */
+const AHEAD = 64
 
 /**
  * Takes files into a job: as many at a time as the machine has cores, rows committed in the order given. What is
  * committed stays, whatever happens to the rest; running it again adds only what is new. Stops between files when the
  * signal says so.
  *
- * @throws AppFailure `disk-full` when there is no room left
+ * @throws AppFailure `disk-full` when there is no room left, or what else keeps the library from being written
  */
 export async function takeIn(
   library: Library,
@@ -47,103 +55,115 @@ export async function takeIn(
   intake: TakeInOptions & { files: readonly Waiting[] },
 ): Promise<void> {
   const { places, files, signal } = intake
-  for (const folder of [places.originals, places.derived, places.attachments]) await mkdir(folder, { recursive: true })
-  const inFlight = new Set<string>()
-  const isDouble = (sha256: string) => {
-    if (inFlight.has(sha256) || knownAs(library.db, jobId, sha256) !== null) return true
-    inFlight.add(sha256)
-    return false
-  }
-  const settled = new Map<number, Settled>()
-  let next = 0
-  let committed = 0
-  const commitReady = async () => {
-    const ready: Settled[] = []
-    for (let item = settled.get(committed); item !== undefined; item = settled.get(committed)) {
-      ready.push(item)
-      settled.delete(committed)
-      committed += 1
-    }
-    if (ready.length > 0) await commit(library, jobId, { ...intake, ready })
-  }
-  const worker = async () => {
-    while (next < files.length && !signal.aborted) {
-      const index = next++
-      const waiting = files[index]
-      if (waiting === undefined) return
-      settled.set(index, await settle(waiting, { places, nowMs: intake.now(), isDouble }))
-      await commitReady()
-    }
-  }
-  const crew = await Promise.allSettled(Array.from({ length: Math.max(2, availableParallelism()) }, worker))
-  const stopped = crew.find((result) => result.status === 'rejected')
-  if (stopped !== undefined) throw stopped.reason
+  const isDouble = (sha256: string) => knownAs(library.db, jobId, sha256) !== null
+  await withFileWords(library.layout.folder, async () => {
+    for (const folder of [places.originals, places.derived, places.attachments])
+      await mkdir(folder, { recursive: true })
+    await inOrder(files, {
+      width: Math.max(2, availableParallelism()),
+      ahead: AHEAD,
+      signal,
+      work: (waiting) => settle(waiting, { ...intake, isDouble }),
+      deliver: (ready) => commit(library, jobId, { ...intake, ready }),
+      discard: removeArrived,
+    })
+  })
 }
 
 async function settle(
   waiting: Waiting,
-  options: { places: JobLayout; nowMs: number; isDouble: (sha256: string) => boolean },
+  options: TakeInOptions & { isDouble: (sha256: string) => boolean },
 ): Promise<Settled> {
+  const { fileName } = waiting
   try {
-    const brought = await bringIn(waiting, options)
+    const brought = await bringIn(waiting, { ...options, nowMs: options.now() })
     return 'double' in brought
-      ? { kind: 'double', waiting, sha256: brought.double }
-      : { kind: 'arrived', waiting, arrival: brought }
+      ? { kind: 'double', fileName, sha256: brought.double }
+      : { kind: 'arrived', fileName, arrival: brought }
   } catch (cause) {
-    const error = fileFailure(cause, waiting.fileName)
-    if (error === null) throw cause
-    if (error.code === 'disk-full') throw new AppFailure(error, { cause })
-    return { kind: 'failed', waiting, reason: error.message }
+    const error = fileFailure(cause, fileName)
+    if (error?.code === 'disk-full') throw new AppFailure(error, { cause })
+    if (error !== null) return { kind: 'failed', fileName, reason: error.message }
+    options.onUnforeseen(cause)
+    return { kind: 'failed', fileName, reason: 'Something went wrong inside the program while this file was read.' }
   }
 }
 
+/** Gives settled files their rows and, in the same transaction, their lasting names. */
 async function commit(
   library: Library,
   jobId: JobId,
   intake: TakeInOptions & { ready: readonly Settled[] },
 ): Promise<void> {
-  const { actor, now, newId, places } = intake
-  const superfluous: string[] = []
-  const pictures: { id: string; arrival: Arrival }[] = []
-  const outcomes = inTransaction(library.db, (db) =>
-    intake.ready.map((item): Outcome => {
-      const { fileName } = item.waiting
-      const by = { actor, newId, atMs: now() }
-      if (item.kind === 'failed') return { kind: 'failed', fileName, reason: item.reason }
-      const sha256 = item.kind === 'double' ? item.sha256 : item.arrival.file.sha256
-      const known = knownAs(db, jobId, sha256)
-      if (known !== null) {
-        noteDouble(db, jobId, { ...by, fileName, sha256 })
-        if (item.kind === 'arrived' && known.fileName !== fileName) superfluous.push(item.arrival.storedName)
-        return { kind: 'double', fileName, sameAs: known.label }
-      }
-      if (item.kind === 'double')
-        return { kind: 'failed', fileName, reason: 'The file with the same content could not be taken in.' }
-      const { arrival } = item
-      if (arrival.kind === 'other') {
-        addArrivedAttachment(db, jobId, { ...by, arrival })
-        return { kind: 'attachment', fileName, why: arrival.whyNotPicture ?? arrival.typeLabel }
-      }
-      const { id } = addArrivedPhoto(db, jobId, { ...by, arrival })
-      pictures.push({ id, arrival })
-      return { kind: 'photo', fileName, id }
-    }),
-  )
-  // A copy that another program took in at the same moment under another name has no row of its own.
-  for (const name of superfluous)
-    await Promise.all([
-      rm(join(places.originals, name), { force: true }),
-      rm(join(places.attachments, name), { force: true }),
-    ])
-  for (const { id, arrival } of pictures) await writeDerived(places, id, arrival)
-  for (const outcome of outcomes) intake.onOutcome(outcome)
+  const { places, ready, onOutcome } = intake
+  const rows: { readonly outcome: Outcome; readonly arrival: Arrival | null }[] = []
+  try {
+    inTransaction(library.db, (db) => {
+      for (const item of ready) rows.push(addRow(db, jobId, { ...intake, item }))
+      // Inside the transaction, so that a sweep, which takes its turn with it, never meets a file whose row is still to come.
+      putInPlace(
+        places,
+        rows.flatMap(({ arrival }) => arrival ?? []),
+      )
+    })
+  } finally {
+    // Doubles have no file of their own, and after a failure nothing has.
+    for (const item of ready) await removeArrived(item)
+  }
+  try {
+    for (const { outcome, arrival } of rows)
+      if (outcome.kind === 'photo' && arrival !== null) await writeDerived(places, outcome.id, arrival)
+  } finally {
+    for (const { outcome } of rows) onOutcome(outcome)
+  }
+}
+
+function addRow(
+  db: WriteDb,
+  jobId: JobId,
+  { item, ...intake }: TakeInOptions & { item: Settled },
+): { outcome: Outcome; arrival: Arrival | null } {
+  const { fileName } = item
+  const by = { actor: intake.actor, newId: intake.newId, atMs: intake.now() }
+  if (item.kind === 'failed') return { outcome: { kind: 'failed', fileName, reason: item.reason }, arrival: null }
+  const sha256 = item.kind === 'double' ? item.sha256 : item.arrival.file.sha256
+  const known = knownAs(db, jobId, sha256)
+  if (known !== null) {
+    noteDouble(db, jobId, { ...by, fileName, sha256 })
+    return { outcome: { kind: 'double', fileName, sameAs: known.label }, arrival: null }
+  }
+  if (item.kind === 'double') {
+    const reason = 'The file with the same content is no longer in the job.'
+    return { outcome: { kind: 'failed', fileName, reason }, arrival: null }
+  }
+  const { arrival } = item
+  if (arrival.kind === 'other') {
+    addArrivedAttachment(db, jobId, { ...by, arrival })
+    return { outcome: { kind: 'attachment', fileName, why: arrival.whyNotPicture ?? arrival.typeLabel }, arrival }
+  }
+  const { id } = addArrivedPhoto(db, jobId, { ...by, arrival })
+  return { outcome: { kind: 'photo', fileName, id }, arrival }
+}
+
+function putInPlace(places: JobLayout, arrivals: readonly Arrival[]): void {
+  const folders = new Set<string>()
+  for (const { kind, arrivedAt, storedName } of arrivals) {
+    const folder = kind === 'picture' ? places.originals : places.attachments
+    renameSync(arrivedAt, join(folder, storedName))
+    folders.add(folder)
+  }
+  for (const folder of folders) syncFolderNow(folder)
+}
+
+async function removeArrived(item: Settled): Promise<void> {
+  if (item.kind === 'arrived') await rm(item.arrival.arrivedAt, { force: true })
 }
 
 async function writeDerived(places: JobLayout, id: string, { previews }: Arrival): Promise<void> {
   if (previews === null) return
   const names = derivedNames(id)
   await Promise.all([
-    writeFile(join(places.derived, names.preview), previews.preview),
-    writeFile(join(places.derived, names.thumbnail), previews.thumbnail),
+    writeWhole(join(places.derived, names.preview), previews.preview),
+    writeWhole(join(places.derived, names.thumbnail), previews.thumbnail),
   ])
 }
