@@ -145,18 +145,27 @@ function writeGlyphs(
 }
 
 /** Codes of a font in a PDF, by glyph and by what it stands for. */
-const codes = new WeakMap<EmbeddedFont, Map<string, number>>()
+const codes = new WeakMap<EmbeddedFont, KnownCodes>()
+
+interface KnownCodes {
+  readonly byMeaning: Map<string, number>
+  /** Glyphs of kept runs come again as the same objects, which are quicker to find. */
+  readonly byGlyph: WeakMap<PlacedGlyph, number>
+}
 
 /**
  * The code of a glyph in the embedded font. A glyph that stands for different characters (one shape under different dots)
  * has a code for each, so that text can be searched and copied.
  */
 function codeOf(font: EmbeddedFont, glyph: PlacedGlyph): number {
-  const known = codes.get(font) ?? new Map<string, number>()
+  const known = codes.get(font) ?? { byMeaning: new Map<string, number>(), byGlyph: new WeakMap<PlacedGlyph, number>() }
   codes.set(font, known)
+  const quick = known.byGlyph.get(glyph)
+  if (quick !== undefined) return quick
   const key = `${glyph.id} ${glyph.codePoints.join(' ')}`
-  const code = known.get(key) ?? font.subset.glyphs.push(glyph.id) - 1
-  known.set(key, code)
+  const code = known.byMeaning.get(key) ?? font.subset.glyphs.push(glyph.id) - 1
+  known.byMeaning.set(key, code)
+  known.byGlyph.set(glyph, code)
   font.widths[code] ??= glyph.width
   font.unicode[code] ??= glyph.codePoints.length === 0 ? [JOINER] : glyph.codePoints
   return code

@@ -30,6 +30,8 @@ function openFont(file: FontFile): OpenFont {
 
 /** Characters that never show: joiners, direction marks, variation selectors, soft hyphens. */
 const UNSEEN = /^[\p{Default_Ignorable_Code_Point}]$/u
+/** Soft hyphen. */
+const FIRST_UNSEEN = 0xad
 const PICTURE = /\p{Emoji_Presentation}|\p{Extended_Pictographic}\uFE0F|\uFE0F?\u20E3/u
 
 /** The first font of a face that has every character of a grapheme; null when none has. */
@@ -70,6 +72,8 @@ function hasAll(font: OpenFont, grapheme: string): boolean {
 
 /** Whether a grapheme has nothing to show. */
 export function isUnseen(grapheme: string): boolean {
+  const first = grapheme.charCodeAt(0)
+  if (first < FIRST_UNSEEN) return false
   return [...grapheme].every((character) => UNSEEN.test(character))
 }
 

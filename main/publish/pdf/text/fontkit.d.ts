@@ -16,7 +16,7 @@ declare module 'fontkit' {
     glyphForCodePoint(codePoint: number): Glyph
     layout(
       text: string,
-      features?: readonly string[],
+      features?: readonly string[] | Readonly<Record<string, boolean>>,
       script?: string,
       language?: string,
       direction?: 'ltr' | 'rtl',

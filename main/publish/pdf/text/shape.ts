@@ -29,23 +29,41 @@ const SCRIPTS: readonly (readonly [RegExp, string])[] = [
 ]
 
 const KEPT_RUNS = 20_000
-const runs = new Map<string, GlyphRun>()
+
+interface KnownRuns {
+  readonly ltr: Map<string, GlyphRun>
+  readonly rtl: Map<string, GlyphRun>
+}
+const runs = new Map<OpenFont, KnownRuns>()
 
 /** Turns text of one font and one direction into glyphs. Shaping is slow and words come again, so runs are kept. */
 export function shape(font: OpenFont, text: string, rtl: boolean): GlyphRun {
-  const key = `${font.file.path}|${rtl ? 'r' : 'l'}|${text}`
-  const known = runs.get(key)
+  const ofFont = runs.get(font) ?? { ltr: new Map(), rtl: new Map() }
+  runs.set(font, ofFont)
+  const kept = rtl ? ofFont.rtl : ofFont.ltr
+  const known = kept.get(text)
   if (known !== undefined) return known
   const run = (!rtl && font.file.pairwise ? shapeByPairs(font, text) : null) ?? shapeWhole(font, text, rtl)
-  if (runs.size >= KEPT_RUNS) runs.clear()
-  runs.set(key, run)
+  if (kept.size >= KEPT_RUNS) kept.clear()
+  kept.set(text, run)
   return run
 }
 
+/** Features that fontkit applies unasked and that leave most pairs of letters as they are; only kerning moves those. */
+const KERNING_ONLY = Object.fromEntries(
+  ['ccmp', 'locl', 'rlig', 'calt', 'clig', 'liga', 'rclt', 'mark', 'mkmk', 'curs', 'dist'].map((feature) => [
+    feature,
+    false,
+  ]),
+)
+/** Pairs that none of the pairwise fonts makes a ligature of: printable ASCII, not beginning with f. A test tries them all. */
+const NEVER_LIGATURE = /^[ -eg-~][ -~]$/
+
 function shapeWhole(font: OpenFont, text: string, rtl: boolean): GlyphRun {
+  const features = NEVER_LIGATURE.test(text) ? KERNING_ONLY : []
   const script = SCRIPTS.find(([pattern]) => pattern.test(text))?.[1] ?? 'latn'
   const known = withoutUnknownUnseen(font, text)
-  const laid = font.font.layout(known, [], script, undefined, rtl ? 'rtl' : 'ltr')
+  const laid = font.font.layout(known, features, script, undefined, rtl ? 'rtl' : 'ltr')
   const spelling = spell(known, laid.glyphs, rtl)
   const scale = 1000 / font.font.unitsPerEm
   const glyphs = laid.glyphs.map((glyph, i) => {
@@ -78,7 +96,7 @@ function spell(text: string, glyphs: readonly Glyph[], rtl: boolean): readonly (
 }
 
 type Pairs = Map<string, readonly [PlacedGlyph, PlacedGlyph] | null>
-const pairsByFont = new Map<string, Pairs>()
+const pairsByFont = new Map<OpenFont, Pairs>()
 
 /**
  * Shapes a word by laying out each pair of neighbours once per font: the same glyphs and kerning as laying out the whole,
@@ -86,8 +104,8 @@ const pairsByFont = new Map<string, Pairs>()
  * needs the whole.
  */
 function shapeByPairs(font: OpenFont, text: string): GlyphRun | null {
-  const pairs: Pairs = pairsByFont.get(font.file.path) ?? new Map()
-  pairsByFont.set(font.file.path, pairs)
+  const pairs: Pairs = pairsByFont.get(font) ?? new Map()
+  pairsByFont.set(font, pairs)
   const characters = [...text]
   if (characters.length < 2) return null
   const glyphs: PlacedGlyph[] = []

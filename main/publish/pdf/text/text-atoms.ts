@@ -43,6 +43,9 @@ const RTL =
   /[\u0590-\u08FF\u200F\u202B\u202E\u2067\uFB1D-\uFDFF\uFE70-\uFEFC]|[\uD802\uD803\uD83A\uD83B][\uDC00-\uDFFF]/
 const FIRST_STRONG = /\p{L}/u
 const PLAIN = /^[\x20-\x7e]*$/
+/** Characters that never join with a neighbour: letters and signs of western texts, without combining marks. */
+const LONE =
+  /^[\x20-\x7e\xa0-\u02ff\u0370-\u0482\u048a-\u052f\u1e00-\u1fff\u2010-\u2027\u2030-\u205e\u20a0-\u20bf\u2190-\u21ff\u2200-\u22ff]*$/
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' })
 
 interface Marked {
@@ -167,7 +170,7 @@ function spanAt(marked: Marked, offset: number) {
 
 /** The graphemes of a text: what a reader takes for one character. */
 export function graphemesOf(text: string): readonly string[] {
-  return PLAIN.test(text) ? text.split('') : Array.from(graphemes.segment(text), (part) => part.segment)
+  return LONE.test(text) ? text.split('') : Array.from(graphemes.segment(text), (part) => part.segment)
 }
 
 /** A text read from right to left with its brackets turned. */

@@ -3,7 +3,7 @@ import { create } from 'fontkit'
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { describe, expect, it } from 'vitest'
-import { fontFor } from './font-shelf.ts'
+import { asciiFont, fontFor } from './font-shelf.ts'
 import { FACES } from './font-files.ts'
 import { shape } from './shape.ts'
 import { TYPE } from './text-style.ts'
@@ -118,6 +118,30 @@ describe('shaping by pairs', () => {
     const total = whole.positions.reduce((sum, position) => sum + position.xAdvance, 0)
     expect(run.advance).toBeCloseTo((total * 1000) / font.font.unitsPerEm, 6)
   })
+})
+
+describe('pairs of printable ASCII', () => {
+  const ascii = Array.from({ length: 95 }, (_, i) => String.fromCharCode(0x20 + i))
+
+  it.each(['regular', 'strong', 'italic', 'mono'] as const)(
+    'that are laid out without ligatures have none in the %s face',
+    (face) => {
+      const font = asciiFont(face)
+      if (font === null) throw new Error('no font')
+      const alone = new Map(
+        ascii.map((character) => [character, font.font.glyphForCodePoint(character.charCodeAt(0)).id]),
+      )
+      const ligatures = ascii.flatMap((first) =>
+        ascii
+          .filter((second) => {
+            const ids = font.font.layout(first + second, [], 'latn', undefined, 'ltr').glyphs.map((glyph) => glyph.id)
+            return ids.length !== 2 || ids[0] !== alone.get(first) || ids[1] !== alone.get(second)
+          })
+          .map((second) => first + second),
+      )
+      expect(ligatures.filter((pair) => !pair.startsWith('f'))).toEqual([])
+    },
+  )
 })
 
 describe('unpacking a web font', () => {

@@ -76,7 +76,7 @@ function sizeOf(atom: Atom): number {
 }
 
 function glyphsOf(atom: Atom, font: OpenFont): GlyphRun {
-  const rtl = (atom.level & 1) === 1
+  const rtl = isRtl(atom)
   return shape(font, rtl ? mirrored(atom.text) : atom.text, rtl)
 }
 
@@ -144,48 +144,58 @@ function breakAnywhere(letters: readonly Atom[], widthPt: number): readonly (rea
 function finishLine(atoms: readonly Sized[], style: TextStyle, rtl: boolean): TextLine {
   const pieces: Piece[] = []
   let x = 0
-  for (const { atom, widthPt } of visualOrder(atoms)) {
-    const piece = pieceOf(atom, x, widthPt)
-    const last = pieces.at(-1)
-    const joined = last === undefined ? null : join(last, piece)
-    if (joined === null) pieces.push(piece)
-    else pieces[pieces.length - 1] = joined
-    x += widthPt
+  for (const stretch of stretches(visualOrder(atoms))) {
+    const piece = pieceOf(stretch, x)
+    pieces.push(piece)
+    x += piece.widthPt
   }
   // Capitals stand in the middle of the leading; they are two thirds of the size high.
-  return { heightPt: style.leadingPt, baselinePt: (style.leadingPt + style.sizePt * 0.66) / 2, widthPt: x, rtl, pieces }
+  return {
+    heightPt: style.leadingPt,
+    baselinePt: (style.leadingPt + style.sizePt * 0.66) / 2,
+    widthPt: x,
+    rtl,
+    pieces,
+  }
 }
 
-function pieceOf(atom: Atom, xPt: number, widthPt: number): Piece {
+/** Neighbours that nothing but word borders part, from left to right. */
+function stretches(atoms: readonly Sized[]): readonly (readonly [Sized, ...Sized[]])[] {
+  const found: [Sized, ...Sized[]][] = []
+  for (const sized of atoms) {
+    const last = found.at(-1)
+    if (last !== undefined && goesOn(last[0].atom, sized.atom)) last.push(sized)
+    else found.push([sized])
+  }
+  return found
+}
+
+function goesOn(a: Atom, b: Atom): boolean {
+  const sameLook = a.font === b.font && a.style === b.style && a.link === b.link
+  return sameLook && a.font !== null && !isRtl(a) && !isRtl(b)
+}
+
+function pieceOf(stretch: readonly [Sized, ...Sized[]], xPt: number): Piece {
+  const { atom } = stretch[0]
   return {
     xPt,
-    widthPt,
+    widthPt: sum(stretch),
     sizePt: sizeOf(atom),
     colour: atom.style.colour,
     link: atom.link,
-    text: atom.text,
-    rtl: (atom.level & 1) === 1,
-    glyphs: atom.font === null ? null : { font: atom.font, run: glyphsOf(atom, atom.font) },
+    text: stretch.map((sized) => sized.atom.text).join(''),
+    rtl: isRtl(atom),
+    glyphs: atom.font === null ? null : { font: atom.font, run: runOf(stretch, atom.font) },
   }
 }
 
-/** Two neighbours as one piece where nothing but a word border parts them. */
-function join(a: Piece, b: Piece): Piece | null {
-  const fits =
-    a.glyphs !== null &&
-    b.glyphs !== null &&
-    a.glyphs.font === b.glyphs.font &&
-    a.sizePt === b.sizePt &&
-    a.colour === b.colour &&
-    a.link === b.link &&
-    !a.rtl &&
-    !b.rtl
-  if (!fits || a.glyphs === null || b.glyphs === null) return null
-  const run = {
-    glyphs: [...a.glyphs.run.glyphs, ...b.glyphs.run.glyphs],
-    advance: a.glyphs.run.advance + b.glyphs.run.advance,
-  }
-  return { ...a, widthPt: a.widthPt + b.widthPt, text: a.text + b.text, glyphs: { font: a.glyphs.font, run } }
+function runOf(stretch: readonly Sized[], font: OpenFont): GlyphRun {
+  const runs = stretch.map((sized) => glyphsOf(sized.atom, font))
+  return { glyphs: runs.flatMap((run) => run.glyphs), advance: runs.reduce((total, run) => total + run.advance, 0) }
+}
+
+function isRtl(atom: Atom): boolean {
+  return (atom.level & 1) === 1
 }
 
 /** Atoms of a line from left to right: rule L2 of the Unicode bidirectional algorithm (UAX 9). */
