@@ -1,11 +1,14 @@
 import { Writable } from 'node:stream'
-import { beforeAll, describe, expect, it } from 'vitest'
+import { beforeAll, describe, expect, it, vi } from 'vitest'
 import type { PacketDocument } from '../../../app/packet/document.ts'
 import { hasTool, objectsOf, pageAsSvg, renderToBytes, runOn } from './fixtures/pdf-tools.ts'
 import { madePictures } from './fixtures/made-pictures.ts'
 import { squareRoof } from './fixtures/square-roof.ts'
 import { stormWalkDocument } from './fixtures/storm-walk-document.ts'
 import { renderPacket } from './render-packet.ts'
+
+// Whole packets and other programs take their time on a busy machine.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 })
 
 const noQpdf = !hasTool('qpdf')
 const noPoppler = !hasTool('pdftotext') || !hasTool('pdftocairo') || !hasTool('pdfinfo')

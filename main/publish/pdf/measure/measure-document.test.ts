@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import type { Block, PacketDocument, PhotoCard, TableBlock } from '../../../../app/packet/document.ts'
 import { photoIdSchema } from '../../../../app/job/ids.ts'
 import { stormWalkDocument } from '../fixtures/storm-walk-document.ts'
@@ -8,6 +8,8 @@ import { typesetter } from '../text/typeset.ts'
 import { measureDocument } from './measure-document.ts'
 import type { Strip } from './strip.ts'
 import type { TextBox } from './strip-content.ts'
+
+vi.setConfig({ testTimeout: 30_000 })
 
 const paper = paperOf('letter')
 

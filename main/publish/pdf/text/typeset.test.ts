@@ -2,13 +2,15 @@
 import { create } from 'fontkit'
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import { asciiFont, fontFor } from './font-shelf.ts'
 import { FACES } from './font-files.ts'
 import { shape } from './shape.ts'
 import { TYPE } from './text-style.ts'
 import { typesetter } from './typeset.ts'
 import { woffToSfnt } from './woff-to-sfnt.ts'
+
+vi.setConfig({ testTimeout: 30_000 })
 
 const require = createRequire(import.meta.url)
 const words = (text: string) => [{ text }]
