@@ -61,9 +61,15 @@ export function inTransaction<T>(db: ReadDb, work: (db: WriteDb) => T): T {
 /** Opens a database file with the settings that evidence needs: WAL, foreign keys, every commit synced. */
 export function connect(path: string, nativeBinding?: string): ReadDb {
   const connection = new Database(path, nativeBinding === undefined ? {} : { nativeBinding })
-  connection.pragma('journal_mode = WAL')
-  connection.pragma('synchronous = FULL')
-  connection.pragma('foreign_keys = ON')
-  connection.pragma('busy_timeout = 5000')
+  try {
+    connection.pragma('journal_mode = WAL')
+    connection.pragma('synchronous = FULL')
+    connection.pragma('foreign_keys = ON')
+    connection.pragma('busy_timeout = 5000')
+  } catch (cause) {
+    // A file that is no database is found out only here; left open it could not be moved away.
+    connection.close()
+    throw cause
+  }
   return { connection } as ReadDb
 }

@@ -1,34 +1,38 @@
 import { refuse } from '../../app/contract/app-error.ts'
-import type { ReadDb } from './database.ts'
+import { row, type ReadDb } from './database.ts'
 import { firstLibrary } from './migrations/0001-first-library.ts'
 
 /** Every migration in order; the position in this list, counted from 1, is the database's version after it. */
 const migrations: readonly string[] = [firstLibrary]
 
-/** The version of database that this program writes. */
-export const currentVersion = migrations.length
-
 /**
- * Brings a database up to `target` (default: this program's version), all steps in one transaction.
+ * Brings a database up to date, all steps in one transaction.
  *
  * @param backup called before anything changes, when an older database holds something
- * @throws AppFailure `newer-library` when the database comes from a newer program
+ * @param steps every migration in order; this program's own when left out
+ * @throws AppFailure `newer-library` when the database comes from a newer program, `damaged-library` when it is not a
+ *   library's at all
  */
 export function migrate(
   db: ReadDb,
-  { backup, target = currentVersion }: { backup: () => void; target?: number },
+  { backup, steps = migrations }: { backup: () => void; steps?: readonly string[] },
 ): void {
   const version = Number(db.connection.pragma('user_version', { simple: true }))
-  if (version > currentVersion) {
+  if (version > steps.length) {
     refuse(
       'newer-library',
-      `This library was written by a newer Battenbook (database version ${version}; this one knows ${currentVersion}).`,
+      `This library was written by a newer Battenbook (database version ${version}; this one knows ${steps.length}).`,
     )
   }
-  if (version >= target) return
+  if (version === steps.length) return
   if (version > 0) backup()
+  else if (row(db, 'select 1 from sqlite_schema') !== null) {
+    refuse('damaged-library', 'The database in this folder was not made by Battenbook.', {
+      help: 'Choose another folder for the library, or move that database away.',
+    })
+  }
   db.connection.transaction(() => {
-    for (const sql of migrations.slice(version, target)) db.connection.exec(sql)
-    db.connection.pragma(`user_version = ${target}`)
+    for (const sql of steps.slice(version)) db.connection.exec(sql)
+    db.connection.pragma(`user_version = ${steps.length}`)
   })()
 }

@@ -49,8 +49,12 @@ export function recordEdit(
   jobId: string,
   edit: Author & { summary: string; writes: readonly Write[] },
 ): LogEntry | null {
-  const changes = edit.writes
-    .map((write): Change => ({ ...write, before: tables[write.record].get(db, { jobId, id: write.id }) }))
+  const changes = lastOfEach(edit.writes)
+    .map(({ record, id, after }): Change => {
+      const table = tables[record]
+      // Compared, logged and kept for undo in the form in which it is stored, not as it was handed over.
+      return { record, id, before: table.get(db, { jobId, id }), after: after === null ? null : table.parse(after) }
+    })
     .filter((change) => digestOrNull(change.before) !== digestOrNull(change.after))
   if (changes.length === 0) return null
   writeAll(
@@ -139,10 +143,15 @@ function findStep(db: ReadDb, jobId: string, direction: 'undo' | 'redo'): z.outp
   return found === null ? null : stepRowSchema.parse(found)
 }
 
-/** Removals first, so that a letter or number set free by one record can be taken by another in the same step. */
+/** The writes of a step, one for each record: where a step writes a record twice, what it wrote last. */
+function lastOfEach(writes: readonly Write[]): readonly Write[] {
+  return [...new Map(writes.map((write) => [`${write.record} ${write.id}`, write])).values()]
+}
+
+/** Lets go of letters and numbers first, so that records of one step can take them over from each other, either way round. */
 function writeAll(db: WriteDb, jobId: string, writes: readonly Write[]): void {
-  const inOrder = [...writes.filter((w) => w.after === null), ...writes.filter((w) => w.after !== null)]
-  for (const { record, id, after } of inOrder) {
+  for (const { record, id } of writes) tables[record].release?.(db, { jobId, id })
+  for (const { record, id, after } of writes) {
     tables[record].put(db, { jobId, id }, after)
     indexRecord(db, jobId, { record, id })
   }

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import type { SearchHit } from '../../app/contract/search.ts'
 import { jobIdSchema } from '../../app/job/ids.ts'
-import { row, rows, run, type ReadDb, type WriteDb } from './database.ts'
+import { rows, run, type ReadDb, type WriteDb } from './database.ts'
 
 /** What can be found: the words of one record and how a hit on it is named. */
 export interface Searchable {
@@ -16,16 +16,15 @@ export function indexWords(db: WriteDb, jobId: string, item: Searchable): void {
   forgetWords(db, item)
   const words = item.words.filter((text) => text !== '').join('\n')
   if (words === '') return
-  const added = row(
+  run(
     db,
-    `insert into search_words (words, job_id, kind, record_id, label) values (:words, :jobId, :kind, :id, :label) returning rowid as at`,
+    'insert into search_words (words, job_id, kind, record_id, label) values (:words, :jobId, :kind, :id, :label)',
     { words, jobId, kind: item.kind, id: item.id, label: item.label },
   )
-  const { at } = z.object({ at: z.number() }).parse(added)
-  run(db, 'insert into search_rows (kind, record_id, word_row) values (:kind, :id, :at)', {
+  // "returning rowid" answers -1 for a virtual table.
+  run(db, 'insert into search_rows (kind, record_id, word_row) values (:kind, :id, last_insert_rowid())', {
     kind: item.kind,
     id: item.id,
-    at,
   })
 }
 
@@ -55,7 +54,7 @@ export function findWords(
 ): SearchHit[] {
   const words = text.match(/[\p{L}\p{N}\p{M}]+/gu) ?? []
   if (words.length === 0) return []
-  const query = words.map((word) => `"${word}"*`).join(' ')
+  const query = words.map((word, i) => (i === words.length - 1 ? `"${word}"*` : `"${word}"`)).join(' ')
   return rows(
     db,
     `select w.job_id as jobId, j.number as jobNumber, w.kind as kind, w.record_id as id, w.label as label,

@@ -103,6 +103,10 @@ create table log (
   primary key (job_id, seq)
 ) strict, without rowid;
 
+create trigger log_is_append_only_insert before insert on log
+when new.seq <> (select coalesce(max(seq), 0) + 1 from log where job_id = new.job_id) begin
+  select raise(abort, 'the evidence log is append-only');
+end;
 create trigger log_is_append_only_update before update on log begin
   select raise(abort, 'the evidence log is append-only');
 end;

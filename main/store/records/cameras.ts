@@ -24,11 +24,12 @@ export const cameraClockTable: RecordTable<CameraClock> = {
   },
   put: (db, { jobId, id }, clock) => {
     if (clock === null) refuse('invalid', 'A camera stays in the job as long as its photos do.')
-    run(db, 'update cameras set clock = :clock where id = :id and job_id = :jobId', {
+    const written = run(db, 'update cameras set clock = :clock where id = :id and job_id = :jobId', {
       id,
       jobId,
       clock: JSON.stringify(clock),
     })
+    if (written === 0) refuse('not-found', 'This camera is not in the job.')
   },
   parse: (value) => cameraClockSchema.parse(value),
 }

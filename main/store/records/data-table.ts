@@ -1,7 +1,8 @@
 import { z } from 'zod'
-import { row, rows, run, type ReadDb } from '../database.ts'
+import { refuse } from '../../../app/contract/app-error.ts'
+import { row, rows, run, type ReadDb, type WriteDb } from '../database.ts'
 import { fromJson } from '../json-column.ts'
-import type { RecordTable } from './record-table.ts'
+import type { RecordAddress, RecordTable } from './record-table.ts'
 
 const dataRowSchema = z.object({ data: z.string() })
 
@@ -19,22 +20,24 @@ export function dataTable<Schema extends z.ZodType>(
   },
 ): RecordTable<z.output<Schema>> & { readonly list: (db: ReadDb, jobId: string) => z.output<Schema>[] } {
   const { name, column, key } = table
+  const remove = (db: WriteDb, { jobId, id }: RecordAddress): void => {
+    run(db, `delete from ${name} where id = :id and job_id = :jobId`, { id, jobId })
+  }
   return {
     get: (db, { jobId, id }) => {
       const found = row(db, `select data from ${name} where id = :id and job_id = :jobId`, { id, jobId })
       return found === null ? null : fromJson(schema, dataRowSchema.parse(found).data, `record in ${name}`)
     },
-    put: (db, { jobId, id }, value) => {
-      if (value === null) {
-        run(db, `delete from ${name} where id = :id and job_id = :jobId`, { id, jobId })
-        return
-      }
-      run(
+    release: remove,
+    put: (db, at, value) => {
+      if (value === null) return remove(db, at)
+      const written = run(
         db,
         `insert into ${name} (id, job_id, ${column}, data) values (:id, :jobId, :key, :data)
-         on conflict (id) do update set ${column} = :key, data = :data`,
-        { id, jobId, key: key(value), data: JSON.stringify(value) },
+         on conflict (id) do update set ${column} = :key, data = :data where job_id = :jobId`,
+        { ...at, key: key(value), data: JSON.stringify(value) },
       )
+      if (written === 0) refuse('conflict', 'Another job has a record of this identity.')
     },
     parse: (value) => schema.parse(value),
     list: (db, jobId) =>

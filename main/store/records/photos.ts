@@ -50,11 +50,12 @@ export const photoTagsTable: RecordTable<PhotoTags> = {
   },
   put: (db, { jobId, id }, tags) => {
     if (tags === null) refuse('invalid', 'A photo is never removed. Leave it out of the packet instead.')
-    run(db, 'update photos set tags = :tags where id = :id and job_id = :jobId', {
+    const written = run(db, 'update photos set tags = :tags where id = :id and job_id = :jobId', {
       id,
       jobId,
       tags: JSON.stringify(tags),
     })
+    if (written === 0) refuse('not-found', 'This photo is not in the job.')
   },
   parse: (value) => photoTagsSchema.parse(value),
 }
