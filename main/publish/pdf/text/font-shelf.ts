@@ -1,4 +1,3 @@
-/// <reference path="./fontkit.d.ts" />
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { create, type Font } from 'fontkit'

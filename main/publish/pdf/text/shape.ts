@@ -1,4 +1,3 @@
-/// <reference path="./fontkit.d.ts" />
 import type { Glyph } from 'fontkit'
 import { type OpenFont, withoutUnknownUnseen } from './font-shelf.ts'
 

@@ -1,5 +1,3 @@
-/// <reference path="./bidi-js.d.ts" />
-/// <reference path="./linebreak.d.ts" />
 import bidiFactory from 'bidi-js'
 import LineBreaker from 'linebreak'
 import type { Anchor, Text } from '../../../../app/packet/document.ts'

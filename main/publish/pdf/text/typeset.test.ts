@@ -1,4 +1,3 @@
-/// <reference path="./fontkit.d.ts" />
 import { create } from 'fontkit'
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
