@@ -36,7 +36,7 @@ export function CauseSection({ form }: { form: FindingForm }) {
         }}
       />
       <p className={styles['quiet']}>The packet will say: {causes[cause.cause].opinion}</p>
-      <IndicatorList cause={cause} set={set} offered={[...(entry?.oftenReadAsWind ?? []), ...(entry?.lookFor ?? [])]} />
+      <IndicatorList cause={cause} set={set} offered={entry?.oftenReadAsWind ?? []} />
       <OtherExplanations cause={cause} set={set} offered={entry?.otherExplanations ?? []} />
       <GuardedText
         label="Note on the opinion"

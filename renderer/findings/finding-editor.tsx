@@ -1,15 +1,14 @@
 import { useEffect, useMemo, useState } from 'react'
 import { findingLabel } from '../../app/evidence/finding.ts'
-import type { FindingId } from '../../app/job/ids.ts'
+import type { FindingId, JobId } from '../../app/job/ids.ts'
 import { useCommands } from '../state/commands.ts'
 import { useJob } from '../state/job-state.tsx'
-import { Badge } from '../ui/badge.tsx'
-import { Button } from '../ui/button.tsx'
-import { KeyHint } from '../ui/key-hint.tsx'
+import { EditorHead, type TableFold } from './editor-head.tsx'
 import { type FindingDraft, draftOfFinding } from './finding-draft.ts'
 import { FindingFormFields } from './finding-form.tsx'
 import styles from './findings-workspace.module.css'
-import { holdForm } from './held-forms.ts'
+import { type HeldForm, holdForm } from './held-forms.ts'
+import { SectionLinks } from './section-links.tsx'
 import { RemoveFinding } from './remove-finding.tsx'
 import { UnsavedQuestion } from './unsaved-question.tsx'
 import { useFindingForm } from './use-finding-form.ts'
@@ -30,22 +29,21 @@ interface FindingEditorProps {
   readonly isAskedToLeave: boolean
   readonly onLeft: () => void
   readonly onStay: () => void
+  /** The table above, which may give its room to the form; null when there is none. */
+  readonly fold: TableFold | null
   /** The form is done with: saved as this finding, or given up. */
   readonly onDone: (id: FindingId | null) => void
 }
 
 /** The form of one finding with its save and remove buttons. Changes are never lost without a question. */
-export function FindingEditor({ open, isAskedToLeave, onLeft, onStay, onDone }: FindingEditorProps) {
+export function FindingEditor({ open, isAskedToLeave, onLeft, onStay, fold, onDone }: FindingEditorProps) {
   const { findings, job } = useJob()
   const finding = findings.find((one) => one.id === open.id) ?? null
   const start = useMemo(() => (finding === null ? open.start : draftOfFinding(finding)), [finding, open.start])
   const form = useFindingForm({ start, id: open.id, ...(open.held === undefined ? {} : { held: open.held }) })
   const { isChanged, draft } = form
   const what = finding === null ? 'the new finding' : findingLabel(finding.number)
-  useEffect(
-    () => holdForm(job.id, isChanged ? { id: open.id, start, draft } : null),
-    [job.id, isChanged, open.id, start, draft],
-  )
+  useHolding(job.id, isChanged ? { id: open.id, start, draft } : null)
   useEffect(() => {
     if (isAskedToLeave && !isChanged) onLeft()
   }, [isAskedToLeave, isChanged, onLeft])
@@ -65,21 +63,18 @@ export function FindingEditor({ open, isAskedToLeave, onLeft, onStay, onDone }: 
   ])
   return (
     <section className={styles['editor']} aria-label={`Form of ${what}`}>
-      <header className={styles['editorHead']}>
-        <h2>{finding === null ? 'New finding' : what}</h2>
-        {isChanged ? <Badge tone="caution">Not saved</Badge> : null}
-        <span className={styles['gap']} />
+      <EditorHead
+        title={finding === null ? 'New finding' : what}
+        isChanged={isChanged}
+        fold={fold}
+        canDiscard={open.id === null || isChanged}
+        onDiscard={open.id === null ? () => onDone(null) : form.discard}
+        canSave={canSave}
+        onSave={saveHere}
+      >
         {finding === null ? null : <RemoveFinding finding={finding} onRemoved={() => onDone(null)} />}
-        <Button
-          onPress={open.id === null ? () => onDone(null) : form.discard}
-          isDisabled={open.id !== null && !isChanged}
-        >
-          Discard
-        </Button>
-        <Button look="main" onPress={saveHere} isDisabled={!canSave}>
-          Save <KeyHint keys="Ctrl+Enter" />
-        </Button>
-      </header>
+      </EditorHead>
+      <SectionLinks />
       <div className={styles['editorBody']}>
         <FindingFormFields form={form} onSave={saveHere} />
       </div>
@@ -95,6 +90,11 @@ export function FindingEditor({ open, isAskedToLeave, onLeft, onStay, onDone }: 
       />
     </section>
   )
+}
+
+/** Keeps the changed form in case its person looks at another workspace before saving. */
+function useHolding(jobId: JobId, form: HeldForm | null): void {
+  useEffect(() => holdForm(jobId, form))
 }
 
 function useWarningOnClose(isChanged: boolean): void {

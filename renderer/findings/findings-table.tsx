@@ -3,7 +3,8 @@ import { causes } from '../../app/evidence/catalog/causes.ts'
 import { findingKindLabels } from '../../app/evidence/catalog/labels.ts'
 import { type Finding, findingLabel } from '../../app/evidence/finding.ts'
 import type { FacetId } from '../../app/job/ids.ts'
-import { howMuchWords, whatWords } from '../../app/packet/finding-words.ts'
+import { whatWords } from '../../app/packet/finding-words.ts'
+import { shortExtent } from './short-extent.ts'
 import { useJob } from '../state/job-state.tsx'
 import { useProblems } from '../state/problems.tsx'
 import { useRelated, useSelection } from '../state/selection.tsx'
@@ -69,12 +70,18 @@ function columnsFor(
     {
       key: 'kind',
       title: 'Kind',
-      width: '92px',
+      width: '148px',
       cell: ({ kind }) => findingKindLabels[kind],
       sortBy: ({ kind }) => findingKindLabels[kind],
     },
     { key: 'what', title: 'What', width: 'minmax(150px, 2fr)', cell: whatWords, sortBy: whatWords },
-    { key: 'extent', title: 'How much', width: 'minmax(90px, 1fr)', cell: howMuchWords, sortBy: howMuchWords },
+    {
+      key: 'extent',
+      title: 'How much',
+      width: 'minmax(90px, 1fr)',
+      cell: ({ extent }) => shortExtent(extent),
+      sortBy: ({ extent }) => shortExtent(extent),
+    },
     { key: 'facet', title: 'Facet', width: '52px', cell: (finding) => facetOf(finding) ?? 'none', sortBy: facetOf },
     {
       key: 'photos',

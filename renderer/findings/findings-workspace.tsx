@@ -5,6 +5,7 @@ import { useSelection } from '../state/selection.tsx'
 import { Button } from '../ui/button.tsx'
 import { EmptyState } from '../ui/empty-state.tsx'
 import { EVERY_FINDING, filteredFindings } from './finding-filter.ts'
+import type { TableFold } from './editor-head.tsx'
 import { FindingEditor } from './finding-editor.tsx'
 import { FindingsBar } from './findings-bar.tsx'
 import { FindingsTable, useLackCounts } from './findings-table.tsx'
@@ -18,14 +19,17 @@ export function FindingsWorkspace() {
   const [filter, setFilter] = useState(EVERY_FINDING)
   const lacks = useLackCounts()
   const place = useOpenForm()
+  const [wantsFold, setFolded] = useState(false)
+  // The table only makes room for a form.
+  const isFolded = wantsFold && place.open !== null
   const selectedPhotos = selection.kind === 'photos' ? selection.ids.length : 0
   useCommands([{ id: 'findings.new', label: 'New finding', keys: 'N', enabled: true, perform: place.startNew }])
   const shown = filteredFindings(findings, filter, lacks)
   return (
     <div className={styles['workspace']}>
       <FindingsBar filter={filter} onFilter={setFilter} selectedPhotos={selectedPhotos} onNew={place.startNew} />
-      {findings.length === 0 ? null : (
-        <div className={styles['table']}>
+      {findings.length === 0 || isFolded ? null : (
+        <div className={styles['table']} data-alone={place.open === null}>
           <FindingsTable
             findings={shown}
             onOpen={() => document.getElementById('finding-observed')?.scrollIntoView()}
@@ -33,12 +37,17 @@ export function FindingsWorkspace() {
           {shown.length === 0 ? <p className={styles['none']}>No finding fits. Clear a filter to see more.</p> : null}
         </div>
       )}
-      <FormArea place={place} />
+      <FormArea place={place} fold={{ isFolded, toggle: () => setFolded(!isFolded) }} />
     </div>
   )
 }
 
-function FormArea({ place }: { place: FormPlace }) {
+interface FormAreaProps {
+  readonly place: FormPlace
+  readonly fold: TableFold
+}
+
+function FormArea({ place, fold }: FormAreaProps) {
   const { findings, photos } = useJob()
   const { open, isAskedToLeave } = place
   if (open !== null) {
@@ -49,12 +58,12 @@ function FormArea({ place }: { place: FormPlace }) {
         isAskedToLeave={isAskedToLeave}
         onLeft={place.onLeft}
         onStay={place.onStay}
+        fold={findings.length === 0 ? null : fold}
         onDone={place.onDone}
       />
     )
   }
-  if (findings.length > 0)
-    return <p className={styles['hint']}>Select a finding to read or change it, or start a new one.</p>
+  if (findings.length > 0) return null
   return (
     <EmptyState
       title="No finding is recorded yet"

@@ -25,6 +25,9 @@ export function IndicatorList({ cause, set, offered }: IndicatorListProps) {
   return (
     <div className={styles['stack']}>
       <h4 className={styles['asked']}>Indicators</h4>
+      {offered.length === 0 ? null : (
+        <p className={styles['quiet']}>Those offered are often read as wind; none of them proves it.</p>
+      )}
       <ul className={styles['indicators']}>
         {lines.map(({ text, state }) => (
           <li key={text} className={styles['indicator']}>

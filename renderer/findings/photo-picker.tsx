@@ -63,25 +63,37 @@ export function PhotoPicker({ facetId, chosen, onChosen, onClose }: PhotoPickerP
         onChange={setOffer}
       />
       {shown.length === 0 ? <p className={styles['none']}>No photo fits this. Show all photos instead.</p> : null}
-      <ul className={styles['grid']}>
-        {shown.map((photo) => (
-          <li key={photo.id}>
-            <button
-              type="button"
-              className={styles['tile']}
-              aria-pressed={picked.includes(photo.id)}
-              onClick={() => toggle(photo.id)}
-            >
-              <span className={styles['picture']}>
-                <PhotoThumb photo={photo} />
-              </span>
-              <span className={styles['name']}>
-                <strong>{photoLabel(photo.number)}</strong> {photoSubject(photo)}
-              </span>
-            </button>
-          </li>
-        ))}
-      </ul>
+      <PickTiles photos={shown} picked={picked} onToggle={toggle} />
     </Dialog>
+  )
+}
+
+interface PickTilesProps {
+  readonly photos: readonly Photo[]
+  readonly picked: readonly PhotoId[]
+  readonly onToggle: (id: PhotoId) => void
+}
+
+function PickTiles({ photos, picked, onToggle }: PickTilesProps) {
+  return (
+    <ul className={styles['grid']}>
+      {photos.map((photo) => (
+        <li key={photo.id}>
+          <button
+            type="button"
+            className={styles['tile']}
+            aria-pressed={picked.includes(photo.id)}
+            onClick={() => onToggle(photo.id)}
+          >
+            <span className={styles['picture']}>
+              <PhotoThumb photo={photo} />
+            </span>
+            <span className={styles['name']}>
+              <strong>{photoLabel(photo.number)}</strong> {photoSubject(photo)}
+            </span>
+          </button>
+        </li>
+      ))}
+    </ul>
   )
 }

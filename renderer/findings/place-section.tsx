@@ -23,7 +23,10 @@ export function PlaceSection({ form }: { form: FindingForm }) {
       <div className={styles['pair']}>
         <SelectField
           label="Facet"
-          options={facets.map((facet) => ({ key: facet.id, label: facet.letter, hint: facet.name }))}
+          options={facets.map((facet) => ({
+            key: facet.id,
+            label: facet.name === '' ? facet.letter : `${facet.letter}, ${facet.name}`,
+          }))}
           value={draft.facetId}
           emptyLabel="No facet"
           onChange={(facetId) => change({ facetId })}

@@ -1,5 +1,14 @@
 import { useVirtualizer } from '@tanstack/react-virtual'
-import { type KeyboardEvent, type RefObject, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import {
+  type KeyboardEvent,
+  type MouseEvent,
+  type RefObject,
+  useEffect,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+} from 'react'
 import type { Photo } from '../../app/evidence/photo.ts'
 import type { PhotoId } from '../../app/job/ids.ts'
 import { useJob } from '../state/job-state.tsx'
@@ -8,7 +17,7 @@ import styles from './contact-sheet.module.css'
 import { GroupHeading } from './group-heading.tsx'
 import { PhotoTile } from './photo-tile.tsx'
 import type { PhotoGroup } from './photo-groups.ts'
-import { rowOfPhoto, sheetRows, type Step, steppedPhoto } from './sheet-rows.ts'
+import { rowOfPhoto, type SheetRow, sheetRows, type Step, steppedPhoto } from './sheet-rows.ts'
 import type { Pick } from './sheet-selection.ts'
 
 const GAP_PX = 8
@@ -29,14 +38,61 @@ interface ContactSheetProps {
 
 /** All photos as small pictures. Only the lines in sight are drawn. */
 export function ContactSheet(props: ContactSheetProps) {
-  const { groups, tilePx, picked, lead, onPick, onOpen } = props
+  const { groups, tilePx, lead, onPick, onOpen } = props
   const scroller = useRef<HTMLDivElement>(null)
-  const columns = Math.max(1, Math.floor((useWidth(scroller) - GAP_PX) / (tilePx + GAP_PX)))
+  const width = useWidth(scroller) - 2 * GAP_PX
+  const columns = Math.max(1, Math.floor((width + GAP_PX) / (tilePx + GAP_PX)))
+  // Pictures grow to fill the line.
+  const widthPx = Math.max(tilePx, Math.floor((width - (columns - 1) * GAP_PX) / columns))
   const rows = useMemo(() => sheetRows(groups, columns), [groups, columns])
-  const { photoIds: related } = useRelated()
-  const { facets } = useJob()
-  const letters = useMemo(() => new Map(facets.map((facet) => [facet.id, facet.letter])), [facets])
-  const rowPx = Math.round(tilePx * 0.75) + WORDS_PX + GAP_PX
+  const { virtual, isLeadDrawn } = useRowsInSight({ scroller, rows, widthPx, lead })
+  return (
+    <div
+      ref={scroller}
+      className={styles['scroller']}
+      role="grid"
+      aria-multiselectable="true"
+      aria-label="Photos"
+      aria-rowcount={rows.length}
+      tabIndex={0}
+      aria-activedescendant={isLeadDrawn && lead !== null ? tileId(lead) : undefined}
+      onKeyDown={(event) => moveByKey(event, { ...props, rows })}
+      onClick={(event) => {
+        const id = photoAt(event, groups)
+        if (id !== null) onPick(id, event.shiftKey ? 'range' : event.ctrlKey || event.metaKey ? 'toggle' : 'alone')
+      }}
+      onDoubleClick={(event) => {
+        const id = photoAt(event, groups)
+        if (id !== null) onOpen(id)
+      }}
+    >
+      <div role="presentation" className={styles['rows']} style={{ height: virtual.getTotalSize() }}>
+        {virtual.getVirtualItems().map((item) => (
+          <div
+            key={item.key}
+            role="row"
+            aria-rowindex={item.index + 1}
+            className={styles['row']}
+            style={{ transform: `translateY(${item.start}px)`, height: item.size }}
+          >
+            <RowContent row={rows[item.index]} widthPx={widthPx} picked={props.picked} lead={lead} />
+          </div>
+        ))}
+      </div>
+    </div>
+  )
+}
+
+interface RowsInput {
+  readonly scroller: RefObject<HTMLDivElement | null>
+  readonly rows: readonly SheetRow[]
+  readonly widthPx: number
+  readonly lead: PhotoId | null
+}
+
+/** The lines in sight; the line of the leading photo is brought into sight when the lead changes. */
+function useRowsInSight({ scroller, rows, widthPx, lead }: RowsInput) {
+  const rowPx = Math.round(widthPx * 0.75) + WORDS_PX + GAP_PX
   const virtual = useVirtualizer({
     count: rows.length,
     getScrollElement: () => scroller.current,
@@ -48,54 +104,45 @@ export function ContactSheet(props: ContactSheetProps) {
   useEffect(() => {
     if (leadRow >= 0) virtual.scrollToIndex(leadRow, { align: 'auto' })
   }, [virtual, leadRow, lead])
-  const items = virtual.getVirtualItems()
-  const isLeadDrawn = items.some(({ index }) => index === leadRow)
-  return (
-    <div
-      ref={scroller}
-      className={styles['scroller']}
-      role="listbox"
-      aria-multiselectable="true"
-      aria-label="Photos"
-      tabIndex={0}
-      {...(isLeadDrawn && lead !== null ? { 'aria-activedescendant': tileId(lead) } : {})}
-      onKeyDown={(event) => moveByKey(event, { ...props, rows })}
-    >
-      <div role="presentation" className={styles['rows']} style={{ height: virtual.getTotalSize() }}>
-        {items.map((item) => {
-          const row = rows[item.index]
-          if (row === undefined) return null
-          return (
-            <div
-              key={item.key}
-              role="presentation"
-              className={styles['row']}
-              style={{ transform: `translateY(${item.start}px)`, height: item.size }}
-            >
-              {row.kind === 'heading' ? (
-                <GroupHeading group={row.group} />
-              ) : (
-                row.photos.map((photo) => (
-                  <PhotoTile
-                    key={photo.id}
-                    id={tileId(photo.id)}
-                    photo={photo}
-                    facetLetter={photo.tags.facetId === null ? null : (letters.get(photo.tags.facetId) ?? null)}
-                    widthPx={tilePx}
-                    isPicked={picked.has(photo.id)}
-                    isLead={photo.id === lead}
-                    isRelated={related.has(photo.id)}
-                    onPick={onPick}
-                    onOpen={onOpen}
-                  />
-                ))
-              )}
-            </div>
-          )
-        })}
-      </div>
-    </div>
-  )
+  return { virtual, isLeadDrawn: virtual.getVirtualItems().some(({ index }) => index === leadRow) }
+}
+
+interface RowContentProps {
+  readonly row: SheetRow | undefined
+  readonly widthPx: number
+  readonly picked: ReadonlySet<PhotoId>
+  readonly lead: PhotoId | null
+}
+
+function RowContent({ row, widthPx, picked, lead }: RowContentProps) {
+  const { photoIds: related } = useRelated()
+  const { facets } = useJob()
+  if (row === undefined) return null
+  if (row.kind === 'heading') return <GroupHeading group={row.group} />
+  return row.photos.map((photo) => (
+    <PhotoTile
+      key={photo.id}
+      id={tileId(photo.id)}
+      photo={photo}
+      facetLetter={facets.find(({ id }) => id === photo.tags.facetId)?.letter ?? null}
+      widthPx={widthPx}
+      isPicked={picked.has(photo.id)}
+      isLead={photo.id === lead}
+      isRelated={related.has(photo.id)}
+    />
+  ))
+}
+
+/** The photo whose tile was pressed; null beside the tiles. */
+function photoAt(event: MouseEvent, groups: readonly PhotoGroup[]): PhotoId | null {
+  if (!(event.target instanceof Element)) return null
+  const tile = event.target.closest('[data-photo-id]')
+  const id = tile?.getAttribute('data-photo-id') ?? null
+  for (const group of groups) {
+    const photo = group.photos.find((one) => one.id === id)
+    if (photo !== undefined) return photo.id
+  }
+  return null
 }
 
 function tileId(id: PhotoId): string {

@@ -6,9 +6,9 @@ import type { PhotoGroup } from './photo-groups.ts'
 /** The heading of a group on the contact sheet. */
 export function GroupHeading({ group }: { group: PhotoGroup }) {
   return (
-    <p className={styles['heading']}>
+    <div role="gridcell" className={styles['heading']}>
       <strong>{titleOf(group)}</strong> <span>{countWords(group.photos.length, 'photo')}</span>
-    </p>
+    </div>
   )
 }
 

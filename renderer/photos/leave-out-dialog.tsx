@@ -49,7 +49,7 @@ export function LeaveOutDialog({ isOpen, count, onLeaveOut, onClose }: LeaveOutD
         }}
       >
         <p>The originals stay in custody, and the packet lists them as left out with this reason.</p>
-        <TextField label="Why" value={reason} onChange={setReason} maxLength={400} autoFocus />
+        <TextField label="Why" value={reason} onChange={setReason} maxLength={400} />
         <div className={styles['reasons']} role="group" aria-label="Usual reasons">
           {reasons.map((words) => (
             <Button key={words} onPress={() => onLeaveOut(words)}>

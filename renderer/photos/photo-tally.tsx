@@ -1,38 +1,53 @@
 import { useMemo } from 'react'
 import { useJob } from '../state/job-state.tsx'
+import { TextField } from '../ui/text-field.tsx'
 import { countWords } from '../ui/quantity-words.ts'
 import { photoCounts } from './photo-counts.ts'
-import type { PhotoFilter } from './photo-filter.ts'
+import { EVERY_PHOTO, type PhotoFilter } from './photo-filter.ts'
 import styles from './photos-workspace.module.css'
 
 interface PhotoTallyProps {
   readonly shown: number
-  readonly onOnly: (only: PhotoFilter['only']) => void
+  readonly filter: PhotoFilter
+  readonly onFilter: (filter: PhotoFilter) => void
 }
 
-/** How far tagging has come, in numbers; the untagged ones are a click away. */
-export function PhotoTally({ shown, onOnly }: PhotoTallyProps) {
+/** How far tagging has come, in numbers, with the untagged ones a click away; and the words to find photos by. */
+export function PhotoTally({ shown, filter, onFilter }: PhotoTallyProps) {
   const { photos } = useJob()
   const counts = useMemo(() => photoCounts(photos), [photos])
+  const all = countWords(counts.all, 'photo')
   return (
-    <p className={styles['counts']} role="status">
-      <strong>
-        {shown === counts.all
-          ? countWords(counts.all, 'photo')
-          : `${shown.toLocaleString('en-US')} of ${countWords(counts.all, 'photo')}`}
-      </strong>
+    <div className={styles['counts']}>
+      <p role="status">
+        <strong>{shown === counts.all ? all : `${shown.toLocaleString('en-US')} of ${all}`}</strong>, {counts.leftOut}{' '}
+        left out
+      </p>
       {counts.untagged === 0 ? (
         <span>none untagged</span>
       ) : (
-        <button type="button" className={styles['countButton']} onClick={() => onOnly('untagged')}>
+        <button
+          type="button"
+          className={styles['countButton']}
+          onClick={() => onFilter({ ...EVERY_PHOTO, only: 'untagged' })}
+        >
           {counts.untagged.toLocaleString('en-US')} untagged
         </button>
       )}
       <span>
-        without facet {counts.withoutFacet}, component {counts.withoutComponent}, condition {counts.withoutCondition},
+        lacking facet {counts.withoutFacet}, component {counts.withoutComponent}, condition {counts.withoutCondition},
         role {counts.withoutRole}
       </span>
-      <span>{counts.leftOut} left out</span>
-    </p>
+      <span className={styles['gap']} />
+      <div className={styles['find']}>
+        <TextField
+          label="Words to find"
+          hideLabel
+          placeholder="Find by caption, number, file"
+          value={filter.words}
+          onChange={(words) => onFilter({ ...filter, words })}
+        />
+      </div>
+    </div>
   )
 }

@@ -4,11 +4,9 @@ import { conditions } from '../../app/evidence/catalog/conditions.ts'
 import type { PhotoRole } from '../../app/evidence/catalog/keys.ts'
 import { photoRoleLabels } from '../../app/evidence/catalog/labels.ts'
 import { photoLabel, type Photo } from '../../app/evidence/photo.ts'
-import type { PhotoId } from '../../app/job/ids.ts'
 import { classNames } from '../ui/class-names.ts'
 import styles from './contact-sheet.module.css'
 import { PhotoThumb } from './photo-thumb.tsx'
-import type { Pick } from './sheet-selection.ts'
 
 interface PhotoTileProps {
   readonly id: string
@@ -19,18 +17,17 @@ interface PhotoTileProps {
   readonly isPicked: boolean
   readonly isLead: boolean
   readonly isRelated: boolean
-  readonly onPick: (id: PhotoId, how: Pick) => void
-  readonly onOpen: (id: PhotoId) => void
 }
 
 /** One photo of the contact sheet with its number and tags. */
 export const PhotoTile = memo(function PhotoTile(props: PhotoTileProps) {
-  const { id, photo, facetLetter, widthPx, isPicked, isLead, isRelated, onPick, onOpen } = props
+  const { id, photo, facetLetter, widthPx, isPicked, isLead, isRelated } = props
   const { leftOutBecause, caption } = photo.tags
   return (
     <div
       id={id}
-      role="option"
+      role="gridcell"
+      data-photo-id={photo.id}
       aria-selected={isPicked}
       className={classNames(
         styles['tile'],
@@ -40,10 +37,6 @@ export const PhotoTile = memo(function PhotoTile(props: PhotoTileProps) {
         leftOutBecause !== null && styles['leftOut'],
       )}
       style={{ width: widthPx }}
-      onClick={(event) =>
-        onPick(photo.id, event.shiftKey ? 'range' : event.ctrlKey || event.metaKey ? 'toggle' : 'alone')
-      }
-      onDoubleClick={() => onOpen(photo.id)}
     >
       <span className={styles['picture']}>
         <PhotoThumb photo={photo} />

@@ -59,31 +59,24 @@ export function PhotoViewer({ order, photo, beside, onShow, onClose }: PhotoView
         view={view}
       />
       <div className={styles['panes']}>
-        <PicturePane
-          key={photo.id}
-          photo={photo}
-          view={view}
-          onView={setView}
-          quarterTurns={turns.get(photo.id) ?? 0}
-          onSizes={(known) => {
-            sizes.current = known
-          }}
-        />
-        {other === null ? null : (
-          <figure className={styles['beside']}>
+        {(other === null ? [photo] : [photo, other]).map((shown, index) => (
+          <figure key={shown.id} className={styles['figure']}>
             <PicturePane
-              key={other.id}
-              photo={other}
+              photo={shown}
               view={view}
               onView={setView}
-              quarterTurns={turns.get(other.id) ?? 0}
-              onSizes={() => undefined}
+              quarterTurns={turns.get(shown.id) ?? 0}
+              onSizes={(known) => {
+                if (index === 0) sizes.current = known
+              }}
             />
-            <figcaption>
-              <strong>{photoLabel(other.number)}</strong> {photoSubject(other)}
-            </figcaption>
+            {other === null ? null : (
+              <figcaption>
+                <strong>{photoLabel(shown.number)}</strong> {photoSubject(shown)}
+              </figcaption>
+            )}
           </figure>
-        )}
+        ))}
       </div>
     </section>
   )

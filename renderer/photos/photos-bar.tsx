@@ -4,7 +4,6 @@ import { useJob } from '../state/job-state.tsx'
 import { IconButton } from '../ui/icon-button.tsx'
 import { SegmentedChoice } from '../ui/segmented-choice.tsx'
 import { SelectField } from '../ui/select-field.tsx'
-import { TextField } from '../ui/text-field.tsx'
 import type { PhotoFilter } from './photo-filter.ts'
 import type { PhotoGrouping } from './photo-groups.ts'
 import type { PhotoSort } from './photo-order.ts'
@@ -114,13 +113,6 @@ function FilterFields({ filter, onFilter }: Pick<PhotosBarProps, 'filter' | 'onF
         value={filter.role === 'any' ? null : filter.role}
         emptyLabel="Any role"
         onChange={(role) => onFilter({ ...filter, role: role ?? 'any' })}
-      />
-      <TextField
-        label="Words to find"
-        hideLabel
-        placeholder="Find by caption, number, file"
-        value={filter.words}
-        onChange={(words) => onFilter({ ...filter, words })}
       />
     </>
   )

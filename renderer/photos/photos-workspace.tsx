@@ -2,12 +2,11 @@ import { useMemo, useState } from 'react'
 import type { JobSnapshot } from '../../app/contract/jobs.ts'
 import type { Photo } from '../../app/evidence/photo.ts'
 import type { PhotoId } from '../../app/job/ids.ts'
-import { AddFiles } from '../frame/add-files.tsx'
+import { AddFilesButton } from '../frame/add-files.tsx'
 import { draftFromPhotos, type FindingDraft } from '../findings/finding-draft.ts'
 import { FindingDialog } from '../findings/finding-dialog.tsx'
 import { useJob } from '../state/job-state.tsx'
 import { useSelection } from '../state/selection.tsx'
-import { useTasks } from '../state/tasks.tsx'
 import { EmptyState } from '../ui/empty-state.tsx'
 import { ContactSheet } from './contact-sheet.tsx'
 import { PhotoTally } from './photo-tally.tsx'
@@ -23,15 +22,14 @@ import { usePicking } from './use-picking.ts'
 
 /** The photos: a contact sheet or one large, and the bar that tags what is selected. */
 export function PhotosWorkspace() {
-  const { photos, job } = useJob()
-  const { takeIn } = useTasks()
+  const { photos } = useJob()
   if (photos.length === 0) {
     return (
       <EmptyState
         title="No photo is in this job yet"
         sentence="Drop a folder, a card or single files anywhere in this window. Originals are kept byte for byte."
       >
-        <AddFiles onFiles={(files) => void takeIn(job.id, files)} />
+        <AddFilesButton look="main" />
       </EmptyState>
     )
   }
@@ -60,7 +58,7 @@ function PhotoDesk() {
       {large === null ? (
         <>
           <PhotosBar look={look} onLook={setLook} filter={filter} onFilter={setFilter} />
-          <PhotoTally shown={order.length} onOnly={(only) => setFilter({ ...EVERY_PHOTO, only })} />
+          <PhotoTally shown={order.length} filter={filter} onFilter={setFilter} />
           <div className={styles['sheet']}>
             {order.length === 0 ? (
               <p className={styles['none']}>No photo fits. Clear a filter to see more.</p>

@@ -24,7 +24,10 @@ export function TagFields() {
       <div className={styles['pair']}>
         <SelectField
           label="Facet"
-          options={facets.map((facet) => ({ key: facet.id, label: facet.letter, hint: facet.name }))}
+          options={facets.map((facet) => ({
+            key: facet.id,
+            label: facet.name === '' ? facet.letter : `${facet.letter}, ${facet.name}`,
+          }))}
           {...choiceOf(tags.facetId, 'No facet')}
           onChange={(facetId) => void tag({ facetId })}
         />

@@ -7,72 +7,27 @@ import { parseTypedDirection } from './sheet-direction.ts'
 import { feetAndInchesLabel, parseTypedLength } from './typed-length.ts'
 import type { Drawing } from './use-draw-tool.tsx'
 
-interface DrawPanelProps {
+interface TypedSideProps {
   readonly drawing: Drawing
   readonly length: string
   readonly onLength: (typed: string) => void
   readonly lengthField: RefObject<HTMLDivElement | null>
-  readonly onCancel: () => void
   /** Called when a typed side is in, so that the sheet can have the keys again. */
   readonly onAdded: () => void
 }
 
+interface DrawPanelProps extends TypedSideProps {
+  readonly onCancel: () => void
+}
+
 /** The side under way in numbers, and fields to type it instead. */
-export function DrawPanel({ drawing, length, onLength, lengthField, onCancel, onAdded }: DrawPanelProps) {
-  const [direction, setDirection] = useState('')
-  const [wrong, setWrong] = useState<{ length: string | null; direction: string | null }>({
-    length: null,
-    direction: null,
-  })
+export function DrawPanel({ onCancel, ...side }: DrawPanelProps) {
+  const { drawing } = side
   const corners = drawing.path.length
-  function add() {
-    const feet = parseTypedLength(length)
-    const deg =
-      direction.trim() === ''
-        ? (drawing.live?.directionDeg ?? null)
-        : parseTypedDirection(direction, drawing.lastDirectionDeg)
-    setWrong({
-      length: feet === null ? 'Type a length such as 24, 24\' 6" or 7.4 m.' : null,
-      direction: deg === null ? 'Type 90, up, left, or a turn such as +90.' : null,
-    })
-    if (feet === null || deg === null) return
-    drawing.addSide(feet, deg)
-    onLength('')
-    setDirection('')
-    onAdded()
-  }
   return (
     <section className={styles['floating']} aria-label="Draw a facet" data-plan-control>
       <p className={styles['lead']}>{corners === 0 ? 'Click the first corner of the facet.' : sideWords(drawing)}</p>
-      <form
-        className={styles['pair']}
-        onSubmit={(event) => {
-          event.preventDefault()
-          add()
-        }}
-      >
-        <div ref={lengthField}>
-          <TextField
-            label="Length"
-            value={length}
-            onChange={onLength}
-            placeholder={'24\' 6"'}
-            error={wrong.length}
-            isDisabled={corners === 0}
-          />
-        </div>
-        <TextField
-          label="Direction"
-          value={direction}
-          onChange={setDirection}
-          placeholder={drawing.live === null ? 'right' : `${round(drawing.live.directionDeg)}°`}
-          error={wrong.direction}
-          isDisabled={corners === 0}
-        />
-        <Button type="submit" isDisabled={corners === 0}>
-          Add side
-        </Button>
-      </form>
+      <TypedSide {...side} />
       {drawing.refusal === null ? null : (
         <p className={styles['refusal']} role="alert">
           {drawing.refusal}
@@ -91,6 +46,64 @@ export function DrawPanel({ drawing, length, onLength, lengthField, onCancel, on
       </div>
     </section>
   )
+}
+
+/** Length and direction of the next side, typed; without a direction the side runs where the pointer is. */
+function TypedSide({ drawing, length, onLength, lengthField, onAdded }: TypedSideProps) {
+  const [direction, setDirection] = useState('')
+  const [wrong, setWrong] = useState<Wrong>({ length: null, direction: null })
+  const isDisabled = drawing.path.length === 0
+  const { live } = drawing
+  function add() {
+    const feet = parseTypedLength(length)
+    const deg =
+      direction.trim() === '' ? (live?.directionDeg ?? null) : parseTypedDirection(direction, drawing.lastDirectionDeg)
+    setWrong({
+      length: feet === null ? 'Type a length such as 24, 24\' 6" or 7.4 m.' : null,
+      direction: deg === null ? 'Type 90, up, left, or a turn such as +90.' : null,
+    })
+    if (feet === null || deg === null) return
+    drawing.addSide(feet, deg)
+    onLength('')
+    setDirection('')
+    onAdded()
+  }
+  return (
+    <form
+      className={styles['pair']}
+      onSubmit={(event) => {
+        event.preventDefault()
+        add()
+      }}
+    >
+      <div ref={lengthField}>
+        <TextField
+          label="Length"
+          value={length}
+          onChange={onLength}
+          placeholder={'24\' 6"'}
+          error={wrong.length}
+          isDisabled={isDisabled}
+        />
+      </div>
+      <TextField
+        label="Direction"
+        value={direction}
+        onChange={setDirection}
+        placeholder={live === null ? 'right' : `${round(live.directionDeg)}°`}
+        error={wrong.direction}
+        isDisabled={isDisabled}
+      />
+      <Button type="submit" isDisabled={isDisabled}>
+        Add side
+      </Button>
+    </form>
+  )
+}
+
+interface Wrong {
+  readonly length: string | null
+  readonly direction: string | null
 }
 
 function sideWords({ path, live }: Drawing): string {

@@ -1,9 +1,9 @@
 import { memo, useMemo } from 'react'
+import type { PlanPoint } from '../../app/job/places.ts'
 import type { FacetShape, PlanDrawing } from '../../app/roof/plan-drawing.ts'
-import { lengthFt, sidesOf } from '../../app/roof/polygon.ts'
 import { classNames } from '../ui/class-names.ts'
+import { labelPlace } from './label-place.ts'
 import { hitAttribute } from './plan-hit.ts'
-import { nearestOnSide } from './sheet-geometry.ts'
 import styles from './plan-shapes.module.css'
 
 /** How a shape stands to the present selection. */
@@ -11,24 +11,39 @@ export type ShapeState = 'plain' | 'related' | 'selected'
 
 interface FacetShapesProps {
   readonly facets: PlanDrawing['facets']
-  /** Pixels per foot: labels that would not fit are left away. */
-  readonly scale: number
   readonly stateOf: (id: string) => ShapeState
 }
 
-/** The facets of the plan with letter, pitch and downhill arrow, in plan feet. */
-export const FacetShapes = memo(function FacetShapes({ facets, scale, stateOf }: FacetShapesProps) {
-  const roomFt = useMemo(() => new Map(facets.map((facet) => [facet.id, roomAround(facet)])), [facets])
+/** The facets' outlines, in plan feet. */
+export const FacetShapes = memo(function FacetShapes({ facets, stateOf }: FacetShapesProps) {
   return (
     <g>
       {facets.map((facet) => (
         <FacetOutline key={facet.id} facet={facet} state={stateOf(facet.id)} />
       ))}
-      {facets.map((facet) => {
-        const roomPx = (roomFt.get(facet.id) ?? 0) * scale
-        return (
-          <FacetLabel key={facet.id} facet={facet} detail={roomPx > 34 ? 'full' : roomPx > 20 ? 'arrow' : 'letter'} />
-        )
+    </g>
+  )
+})
+
+interface FacetLabelsProps {
+  readonly facets: PlanDrawing['facets']
+  readonly pins: PlanDrawing['pins']
+  /** Pixels per foot: labels that would not fit are left away. */
+  readonly scale: number
+}
+
+/** The facets' letters with pitch and downhill arrow, clear of the pins, in plan feet. */
+export const FacetLabels = memo(function FacetLabels({ facets, pins, scale }: FacetLabelsProps) {
+  const places = useMemo(() => {
+    const markers = pins.map((pin) => pin.markerAt)
+    return facets.map((facet) => ({ facet, place: labelPlace(facet.outline, facet.labelAt, markers) }))
+  }, [facets, pins])
+  return (
+    <g>
+      {places.map(({ facet, place }) => {
+        const roomPx = place.roomFt * scale
+        const detail = roomPx > 34 ? 'full' : roomPx > 20 ? 'arrow' : 'letter'
+        return <FacetLabel key={facet.id} facet={facet} at={place.at} detail={detail} />
       })}
     </g>
   )
@@ -47,17 +62,18 @@ const FacetOutline = memo(function FacetOutline({ facet, state }: { facet: Facet
 
 interface FacetLabelProps {
   readonly facet: FacetShape
+  readonly at: PlanPoint
   readonly detail: 'full' | 'arrow' | 'letter'
 }
 
-const FacetLabel = memo(function FacetLabel({ facet, detail }: FacetLabelProps) {
-  const { labelAt, downhill } = facet
+const FacetLabel = memo(function FacetLabel({ facet, at, detail }: FacetLabelProps) {
+  const { downhill } = facet
   const turn = (Math.atan2(downhill.x, downhill.y) * 180) / Math.PI
   return (
     <g
       className={styles['label']}
       style={{
-        transform: `translate(${labelAt.xFt}px, ${labelAt.yFt}px) scale(var(--per-pixel), calc(-1 * var(--per-pixel)))`,
+        transform: `translate(${at.xFt}px, ${at.yFt}px) scale(var(--per-pixel), calc(-1 * var(--per-pixel)))`,
       }}
       {...hitAttribute({ kind: 'facet', id: facet.id })}
     >
@@ -86,9 +102,4 @@ function PitchText({ facet }: { facet: FacetShape }) {
 /** The closed path of an outline, in plan feet. */
 export function outlinePath(outline: FacetShape['outline']): string {
   return `M${outline.map((corner) => `${corner.xFt} ${corner.yFt}`).join('L')}Z`
-}
-
-function roomAround(facet: FacetShape): number {
-  const away = sidesOf(facet.outline).map((side) => lengthFt(nearestOnSide(side, facet.labelAt), facet.labelAt))
-  return Math.min(...away)
 }

@@ -2,6 +2,7 @@ import { useState } from 'react'
 import type { PlanPoint } from '../../app/job/places.ts'
 import type { Facet } from '../../app/roof/facet.ts'
 import { Button } from '../ui/button.tsx'
+import { focusFirstField } from '../ui/focus-first-field.ts'
 import { KeyHint } from '../ui/key-hint.tsx'
 import { NumberField } from '../ui/number-field.tsx'
 import { TextField } from '../ui/text-field.tsx'
@@ -45,35 +46,12 @@ export function NewFacetPanel({ facet, others, onChange, onSave, onCancel }: New
       }}
     >
       <p className={styles['lead']}>New facet: press the arrow on its eave, and give its pitch.</p>
-      <div className={styles['pair']}>
-        <TextField
-          label="Letter"
-          value={facet.letter}
-          onChange={(letter) => onChange({ ...facet, letter })}
-          error={letterFault}
-        />
-        <NumberField
-          label="Pitch"
-          unit=":12"
-          value={pitchRise}
-          onChange={(next) => onChange({ ...facet, pitchRise: next })}
-          min={0}
-          max={36}
-          autoFocus
-          error={asked && pitchRise === null ? 'Type the rise in 12 inches, such as 5.' : null}
-        />
-        <NumberField
-          label="Faces"
-          unit="°"
-          value={facet.downslopeAzimuthDeg}
-          onChange={(deg) =>
-            onChange({ ...facet, downslopeAzimuthDeg: deg === null ? facet.downslopeAzimuthDeg : deg % 360 })
-          }
-          min={0}
-          max={360}
-          help={directionWords(facet.downslopeAzimuthDeg)}
-        />
-      </div>
+      <NewFacetFields
+        facet={facet}
+        letterFault={letterFault}
+        isPitchAsked={asked && pitchRise === null}
+        onChange={onChange}
+      />
       <TextField
         label="Name (may stay empty)"
         value={facet.name}
@@ -89,6 +67,47 @@ export function NewFacetPanel({ facet, others, onChange, onSave, onCancel }: New
         </Button>
       </div>
     </form>
+  )
+}
+
+interface NewFacetFieldsProps {
+  readonly facet: NewFacet
+  readonly letterFault: string | null
+  /** True when saving was tried without a pitch. */
+  readonly isPitchAsked: boolean
+  readonly onChange: (facet: NewFacet) => void
+}
+
+function NewFacetFields({ facet, letterFault, isPitchAsked, onChange }: NewFacetFieldsProps) {
+  return (
+    <div ref={focusFirstField} className={styles['pair']}>
+      <NumberField
+        label="Pitch"
+        unit=":12"
+        value={facet.pitchRise}
+        onChange={(pitchRise) => onChange({ ...facet, pitchRise })}
+        min={0}
+        max={36}
+        error={isPitchAsked ? 'Type the rise in 12 inches, such as 5.' : null}
+      />
+      <NumberField
+        label="Faces"
+        unit="°"
+        value={facet.downslopeAzimuthDeg}
+        onChange={(deg) =>
+          onChange({ ...facet, downslopeAzimuthDeg: deg === null ? facet.downslopeAzimuthDeg : deg % 360 })
+        }
+        min={0}
+        max={360}
+        help={directionWords(facet.downslopeAzimuthDeg)}
+      />
+      <TextField
+        label="Letter"
+        value={facet.letter}
+        onChange={(letter) => onChange({ ...facet, letter })}
+        error={letterFault}
+      />
+    </div>
   )
 }
 

@@ -10,7 +10,24 @@ interface PinMarksProps {
   readonly stateOf: (findingId: string) => ShapeState
 }
 
-/** The findings' pins: filled for damage, open for everything else, in plan feet. */
+/** The lines and areas that findings stand on, in plan feet. */
+export const PinLines = memo(function PinLines({ pins, stateOf }: PinMarksProps) {
+  return (
+    <g>
+      {pins.map((pin) => (
+        <g
+          key={pin.findingId}
+          className={classNames(styles['pin'], styles[stateOf(pin.findingId)])}
+          {...hitAttribute({ kind: 'finding', id: pin.findingId })}
+        >
+          <PinLine pin={pin} />
+        </g>
+      ))}
+    </g>
+  )
+})
+
+/** The findings' numbered markers: filled for damage, open for everything else, in plan feet. */
 export const PinMarks = memo(function PinMarks({ pins, stateOf }: PinMarksProps) {
   return (
     <g>
@@ -26,20 +43,16 @@ const PinMark = memo(function PinMark({ pin, state }: { pin: PinShape; state: Sh
   return (
     <g
       className={classNames(styles['pin'], styles[state], pin.filled && styles['filled'])}
+      style={{
+        transform: `translate(${markerAt.xFt}px, ${markerAt.yFt}px) scale(var(--per-pixel), calc(-1 * var(--per-pixel)))`,
+      }}
       {...hitAttribute({ kind: 'finding', id: pin.findingId })}
     >
-      <PinLine pin={pin} />
-      <g
-        style={{
-          transform: `translate(${markerAt.xFt}px, ${markerAt.yFt}px) scale(var(--per-pixel), calc(-1 * var(--per-pixel)))`,
-        }}
-      >
-        <circle className={styles['pinHalo']} r="14.5" />
-        <circle className={styles['pinDisc']} r="10.5" />
-        <text className={styles['pinNumber']} textAnchor="middle" dominantBaseline="central">
-          {pin.label}
-        </text>
-      </g>
+      <circle className={styles['pinHalo']} r="14.5" />
+      <circle className={styles['pinDisc']} r="10.5" />
+      <text className={styles['pinNumber']} textAnchor="middle" dominantBaseline="central">
+        {pin.label}
+      </text>
     </g>
   )
 })

@@ -43,7 +43,7 @@ export function PinPanel({ pinning, kind, onKind, onCancel, target }: PinPanelPr
           options={target.findings.map((finding) => ({
             key: finding.id,
             label: `${findingLabel(finding.number)} ${target.words(finding)}`,
-            hint: finding.pin === null ? 'no pin yet' : 'moves its pin',
+            section: finding.pin === null ? 'Without a pin' : 'Move its pin',
           }))}
           value={target.finding?.id ?? null}
           emptyLabel="A new finding here"

@@ -1,12 +1,12 @@
-import { type CSSProperties, type KeyboardEvent, type ReactNode, useCallback, useEffect } from 'react'
+import { type CSSProperties, type KeyboardEvent, type ReactNode, useCallback, useEffect, useId } from 'react'
 import type { PlanDrawing } from '../../app/roof/plan-drawing.ts'
 import { classNames } from '../ui/class-names.ts'
 import { CameraMarks } from './camera-marks.tsx'
 import { REACH_PX, useCanvasGestures } from './canvas-gestures.ts'
 import { moveByArrow } from './canvas-keys.ts'
 import { EdgeLines } from './edge-lines.tsx'
-import { FacetShapes, type ShapeState } from './facet-shapes.tsx'
-import { PinMarks } from './pin-marks.tsx'
+import { FacetLabels, FacetShapes, type ShapeState } from './facet-shapes.tsx'
+import { PinLines, PinMarks } from './pin-marks.tsx'
 import styles from './plan-canvas.module.css'
 import type { PlanTool } from './plan-tool.ts'
 import { roundLengthFt, toScreen, type PlanView } from './plan-view.ts'
@@ -39,6 +39,7 @@ interface PlanCanvasProps {
 export function PlanCanvas({ scene, tool, children }: PlanCanvasProps) {
   const { stage, drawing, highlights, showsCameras } = scene
   const { area, view, size } = stage
+  const hintId = useId()
   const gestures = useCanvasGestures({ stage, tool })
   const wantsKeys = tool.cross !== null
   useEffect(() => {
@@ -50,18 +51,19 @@ export function PlanCanvas({ scene, tool, children }: PlanCanvasProps) {
   )
   return (
     <div className={styles['frame']}>
+      {/* oxlint-disable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions -- a drawing sheet is worked by pointer and arrow keys; "application" is the role for that */}
       <div
         ref={stage.setArea}
         role="application"
         tabIndex={0}
         aria-label="Roof plan"
-        aria-describedby="plan-canvas-keys"
+        aria-describedby={hintId}
         className={classNames(styles['area'], styles[tool.cursor])}
         style={gridStyle(view)}
         onKeyDown={onKeyDown}
         {...gestures}
       >
-        <p id="plan-canvas-keys" className={styles['hidden']}>
+        <p id={hintId} className={styles['hidden']}>
           {tool.cross === null
             ? 'Arrow keys move the sheet, plus and minus zoom, 0 shows the whole roof. Facets and findings are also listed in tables.'
             : 'Arrow keys move the cross, with Shift in larger steps; Space puts a corner or pin there.'}
@@ -71,9 +73,11 @@ export function PlanCanvas({ scene, tool, children }: PlanCanvasProps) {
             transform={`translate(${view.originX} ${view.originY}) scale(${view.scale} ${-view.scale})`}
             style={perPixelStyle(view)}
           >
-            <FacetShapes facets={drawing.facets} scale={view.scale} stateOf={highlights.facet} />
+            <FacetShapes facets={drawing.facets} stateOf={highlights.facet} />
             <EdgeLines edges={drawing.edges} />
+            <PinLines pins={drawing.pins} stateOf={highlights.finding} />
             {showsCameras ? <CameraMarks cameras={drawing.cameras} stateOf={highlights.photo} /> : null}
+            <FacetLabels facets={drawing.facets} pins={drawing.pins} scale={view.scale} />
             <PinMarks pins={drawing.pins} stateOf={highlights.finding} />
           </g>
           <FrontMark drawing={drawing} view={view} />
@@ -82,6 +86,7 @@ export function PlanCanvas({ scene, tool, children }: PlanCanvasProps) {
         </svg>
         {tool.handles?.(view)}
       </div>
+      {/* oxlint-enable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions */}
       <div className={styles['furniture']}>
         <ScaleBar view={view} />
         <Legend drawing={drawing} showsCameras={showsCameras} />

@@ -5,9 +5,9 @@ import type { PlanPoint } from '../../app/job/places.ts'
 import type { PlanBounds } from '../../app/roof/plan-drawing.ts'
 import { useJob } from '../state/job-state.tsx'
 import { CameraMarks } from './camera-marks.tsx'
-import { FacetShapes, type ShapeState } from './facet-shapes.tsx'
+import { FacetLabels, FacetShapes, type ShapeState } from './facet-shapes.tsx'
 import styles from './plan-inset.module.css'
-import { PinMarks } from './pin-marks.tsx'
+import { PinLines, PinMarks } from './pin-marks.tsx'
 import { fittedView } from './plan-view.ts'
 
 const SIZE = { width: 280, height: 168 }
@@ -57,7 +57,9 @@ export function PlanInset({ facetId, photoId, findingId }: PlanInsetProps) {
           transform={`translate(${view.originX} ${view.originY}) scale(${view.scale} ${-view.scale})`}
           style={{ ['--per-pixel' as string]: String(1 / view.scale) }}
         >
-          <FacetShapes facets={drawing.facets} scale={view.scale * 0.8} stateOf={stateOf} />
+          <FacetShapes facets={drawing.facets} stateOf={stateOf} />
+          <PinLines pins={drawing.pins} stateOf={() => 'selected'} />
+          <FacetLabels facets={drawing.facets} pins={drawing.pins} scale={view.scale * 0.8} />
           {isFar ? null : <CameraMarks cameras={drawing.cameras} stateOf={() => 'selected'} />}
           <PinMarks pins={drawing.pins} stateOf={() => 'selected'} />
         </g>

@@ -34,15 +34,16 @@ export function toPlan(view: PlanView, point: ScreenPoint): PlanPoint {
   return { xFt: (point.x - view.originX) / view.scale, yFt: (view.originY - point.y) / view.scale }
 }
 
-/** The view that shows all of `bounds` with room at the edges. */
-export function fittedView(bounds: PlanBounds, size: ScreenSize): PlanView {
+/** The view that shows all of `bounds`; `footPx` is kept free at the foot of the screen for the scale bar and the legend. */
+export function fittedView(bounds: PlanBounds, size: ScreenSize, footPx = 0): PlanView {
   const widthFt = Math.max(1, bounds.maxXFt - bounds.minXFt)
   const heightFt = Math.max(1, bounds.maxYFt - bounds.minYFt)
-  const fitting = Math.min(size.width / widthFt, size.height / heightFt) * 0.92
+  const height = Math.max(1, size.height - footPx)
+  const fitting = Math.min(size.width / widthFt, height / heightFt) * 0.96
   const scale = Math.min(MOST_FITTED_SCALE, Math.max(LEAST_SCALE, fitting))
   const middleX = (bounds.minXFt + bounds.maxXFt) / 2
   const middleY = (bounds.minYFt + bounds.maxYFt) / 2
-  return { scale, originX: size.width / 2 - middleX * scale, originY: size.height / 2 + middleY * scale }
+  return { scale, originX: size.width / 2 - middleX * scale, originY: height / 2 + middleY * scale }
 }
 
 /** The view made larger or smaller by a factor, with the plan under `at` staying where it is. */

@@ -41,19 +41,7 @@ export function PlanWorkspace() {
   }
   const pin = () => setMode({ kind: 'pin', findingId: selection.kind === 'finding' ? selection.id : null })
   const cameras = () => setShowsCameras(!showsCameras)
-  useCommands([
-    { id: 'plan.draw', label: 'Draw a facet', keys: 'D', enabled: looking, perform: draw },
-    {
-      id: 'plan.corners',
-      label: 'Edit the corners of the selected facet',
-      keys: 'E',
-      enabled: looking && facet !== undefined,
-      perform: shape,
-    },
-    { id: 'plan.pin', label: 'Place a pin', keys: 'P', enabled: looking, perform: pin },
-    { id: 'plan.cameras', label: 'Show or hide the cameras', keys: 'C', enabled: looking, perform: cameras },
-    { id: 'plan.fit', label: 'Show the whole roof', keys: '0', enabled: looking, perform: stage.fit },
-  ])
+  usePlanKeys({ isLooking: looking, canShape: facet !== undefined, draw, shape, pin, cameras, fit: stage.fit })
   return (
     <div className={styles['workspace']}>
       <PlanToolbar
@@ -84,6 +72,33 @@ export function PlanWorkspace() {
       )}
     </div>
   )
+}
+
+interface PlanKeys {
+  readonly isLooking: boolean
+  readonly canShape: boolean
+  draw(): void
+  shape(): void
+  pin(): void
+  cameras(): void
+  fit(): void
+}
+
+function usePlanKeys({ isLooking, canShape, draw, shape, pin, cameras, fit }: PlanKeys): void {
+  const enabled = isLooking
+  useCommands([
+    { id: 'plan.draw', label: 'Draw a facet', keys: 'D', enabled, perform: draw },
+    {
+      id: 'plan.corners',
+      label: 'Edit the corners of the selected facet',
+      keys: 'E',
+      enabled: enabled && canShape,
+      perform: shape,
+    },
+    { id: 'plan.pin', label: 'Place a pin', keys: 'P', enabled, perform: pin },
+    { id: 'plan.cameras', label: 'Show or hide the cameras', keys: 'C', enabled, perform: cameras },
+    { id: 'plan.fit', label: 'Show the whole roof', keys: '0', enabled, perform: fit },
+  ])
 }
 
 interface ModeOnStageProps {

@@ -25,7 +25,7 @@ export function NorthArrow({ upAzimuthDeg }: { upAzimuthDeg: number }) {
   )
 }
 
-const MOST_BAR_PX = 150
+const MOST_BAR_PX = 120
 
 /** A bar of a round length at the plan's present scale. */
 export function ScaleBar({ view }: { view: PlanView }) {
@@ -96,12 +96,12 @@ export function FrontMark({ drawing, view }: { drawing: PlanDrawing; view: PlanV
   const at = toScreen(view, edgePoint(bounds, towards))
   const turn = (Math.atan2(towards.x, towards.y) * 180) / Math.PI
   return (
-    <g transform={`translate(${at.x + towards.x * 12} ${at.y - towards.y * 12})`}>
+    <g transform={`translate(${at.x - towards.x * 2} ${at.y + towards.y * 2})`}>
       <path className={styles['frontArrow']} d="M-7 4L0 -5L7 4Z" transform={`rotate(${turn})`} />
       <text
         className={styles['frontWord']}
-        x={towards.x * 30}
-        y={-towards.y * 18}
+        x={towards.x * 30 + (Math.abs(towards.x) < 0.4 ? 28 : 0)}
+        y={Math.abs(towards.x) < 0.4 ? 0 : -towards.y * 16}
         textAnchor="middle"
         dominantBaseline="central"
       >

@@ -11,17 +11,30 @@ export function SheetSettings({ isOpen, onClose }: { isOpen: boolean; onClose: (
   return isOpen ? <SettingsDialog onClose={onClose} /> : null
 }
 
+/** The frame on the form: half an origin may be typed. */
+interface FrameDraft {
+  readonly upAzimuthDeg: number
+  readonly latDeg: number | null
+  readonly lonDeg: number | null
+}
+
 function SettingsDialog({ onClose }: { onClose: () => void }) {
   const { job } = useJob()
   const edit = useEdit()
-  const { position } = job.sheet.property
-  const [upAzimuthDeg, setUp] = useState(job.frame.upAzimuthDeg)
-  const [latDeg, setLat] = useState(job.frame.anchor?.latDeg ?? null)
-  const [lonDeg, setLon] = useState(job.frame.anchor?.lonDeg ?? null)
-  const halfAnchor = (latDeg === null) !== (lonDeg === null)
+  const { upAzimuthDeg, anchor } = job.frame
+  const [draft, setDraft] = useState<FrameDraft>({
+    upAzimuthDeg,
+    latDeg: anchor?.latDeg ?? null,
+    lonDeg: anchor?.lonDeg ?? null,
+  })
+  const { latDeg, lonDeg } = draft
+  const isHalf = (latDeg === null) !== (lonDeg === null)
   async function save() {
-    const anchor = latDeg === null || lonDeg === null ? null : { latDeg, lonDeg }
-    if ((await edit('frame.save', { frame: { upAzimuthDeg, anchor } })) !== null) onClose()
+    const saved = {
+      upAzimuthDeg: draft.upAzimuthDeg,
+      anchor: latDeg === null || lonDeg === null ? null : { latDeg, lonDeg },
+    }
+    if ((await edit('frame.save', { frame: saved })) !== null) onClose()
   }
   return (
     <Dialog
@@ -31,7 +44,7 @@ function SettingsDialog({ onClose }: { onClose: () => void }) {
       actions={
         <>
           <Button onPress={onClose}>Cancel</Button>
-          <Button look="main" onPress={() => void save()} isDisabled={halfAnchor}>
+          <Button look="main" onPress={() => void save()} isDisabled={isHalf}>
             Save
           </Button>
         </>
@@ -41,42 +54,66 @@ function SettingsDialog({ onClose }: { onClose: () => void }) {
         <NumberField
           label="The top of the sheet points"
           unit="°"
-          value={upAzimuthDeg}
+          value={draft.upAzimuthDeg}
           min={0}
           max={360}
-          onChange={(deg) => setUp((deg ?? 0) % 360)}
-          help={`${directionWords(upAzimuthDeg)}, clockwise from true north. 0 when the plan is drawn with north up. Facets keep the direction they face; only the sheet turns under them, so check the arrows afterwards.`}
+          onChange={(deg) => setDraft({ ...draft, upAzimuthDeg: (deg ?? 0) % 360 })}
+          help={`${directionWords(draft.upAzimuthDeg)}, clockwise from true north; 0 when the plan is drawn with north up. Facets keep the direction they face, so check their arrows after turning the sheet.`}
         />
-        <div className={styles['pair']}>
-          <NumberField label="Latitude of the origin" unit="°" value={latDeg} min={-90} max={90} onChange={setLat} />
-          <NumberField label="Longitude of the origin" unit="°" value={lonDeg} min={-180} max={180} onChange={setLon} />
-        </div>
-        <p className={styles['quiet']}>
-          The origin is the plan's point 0, 0. With it, cameras that wrote a position are shown on the plan.
-          {halfAnchor ? ' Give both numbers, or neither.' : ''}
-        </p>
-        <div className={styles['line']}>
-          <Button
-            isDisabled={position === null}
-            onPress={() => {
-              setLat(position?.latDeg ?? null)
-              setLon(position?.lonDeg ?? null)
-            }}
-          >
-            Use the property's position
-          </Button>
-          <Button
-            look="quiet"
-            isDisabled={latDeg === null && lonDeg === null}
-            onPress={() => {
-              setLat(null)
-              setLon(null)
-            }}
-          >
-            Leave the origin open
-          </Button>
-        </div>
+        <OriginFields draft={draft} onChange={setDraft} isHalf={isHalf} />
       </div>
     </Dialog>
+  )
+}
+
+interface OriginFieldsProps {
+  readonly draft: FrameDraft
+  readonly onChange: (draft: FrameDraft) => void
+  readonly isHalf: boolean
+}
+
+function OriginFields({ draft, onChange, isHalf }: OriginFieldsProps) {
+  const { position } = useJob().job.sheet.property
+  const { latDeg, lonDeg } = draft
+  return (
+    <>
+      <div className={styles['pair']}>
+        <NumberField
+          label="Latitude of the origin"
+          unit="°"
+          value={latDeg}
+          min={-90}
+          max={90}
+          onChange={(deg) => onChange({ ...draft, latDeg: deg })}
+        />
+        <NumberField
+          label="Longitude of the origin"
+          unit="°"
+          value={lonDeg}
+          min={-180}
+          max={180}
+          onChange={(deg) => onChange({ ...draft, lonDeg: deg })}
+        />
+      </div>
+      <p className={styles['quiet']}>
+        The origin is the plan's point 0, 0. With it, cameras that wrote a position are shown on the plan.
+        {isHalf ? ' Give both numbers, or neither.' : ''}
+      </p>
+      <div className={styles['line']}>
+        <Button
+          isDisabled={position === null}
+          onPress={() => onChange({ ...draft, latDeg: position?.latDeg ?? null, lonDeg: position?.lonDeg ?? null })}
+        >
+          Use the property's position
+        </Button>
+        <Button
+          look="quiet"
+          isDisabled={latDeg === null && lonDeg === null}
+          onPress={() => onChange({ ...draft, latDeg: null, lonDeg: null })}
+        >
+          Leave the origin open
+        </Button>
+      </div>
+    </>
   )
 }

@@ -2,6 +2,9 @@ import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } fr
 import type { PlanBounds } from '../../app/roof/plan-drawing.ts'
 import { fittedView, pannedView, type PlanView, type ScreenPoint, type ScreenSize, zoomedView } from './plan-view.ts'
 
+/** Room at the foot of the sheet for the scale bar and the legend, pixels. */
+const FOOT_PX = 44
+
 /** The drawing area and what part of the plan is in sight there. It outlives a change of tool. */
 export interface PlanStage {
   readonly area: HTMLElement | null
@@ -39,12 +42,12 @@ export function usePlanStage(bounds: PlanBounds): PlanStage {
   const { minXFt, minYFt, maxXFt, maxYFt } = bounds
   useEffect(() => {
     if (size.width === 0 || moved.current) return
-    setView(fittedView({ minXFt, minYFt, maxXFt, maxYFt }, size))
+    setView(fittedView({ minXFt, minYFt, maxXFt, maxYFt }, size, FOOT_PX))
   }, [size, minXFt, minYFt, maxXFt, maxYFt])
 
   const fit = useCallback(() => {
     moved.current = false
-    setView(fittedView(latest.current.bounds, latest.current.size))
+    setView(fittedView(latest.current.bounds, latest.current.size, FOOT_PX))
   }, [])
   const zoom = useCallback((factor: number, at?: ScreenPoint) => {
     moved.current = true
