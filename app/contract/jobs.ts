@@ -29,7 +29,6 @@ export type JobSummary = z.output<typeof jobSummarySchema>
 
 /** What undo and redo would do, in words; null when there is nothing to do. */
 export const historyStateSchema = z.object({ undo: z.string().nullable(), redo: z.string().nullable() })
-export type HistoryState = z.output<typeof historyStateSchema>
 
 export const packetSummarySchema = z.object({
   id: z.string(),

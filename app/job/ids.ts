@@ -22,7 +22,4 @@ export const cameraIdSchema = idSchema('CameraId')
 export type CameraId = z.output<typeof cameraIdSchema>
 
 export const attachmentIdSchema = idSchema('AttachmentId')
-export type AttachmentId = z.output<typeof attachmentIdSchema>
 
-export const packetIdSchema = idSchema('PacketId')
-export type PacketId = z.output<typeof packetIdSchema>

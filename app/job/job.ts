@@ -14,7 +14,6 @@ export const jobNumberSchema = z
     /^[\p{L}\p{N}][\p{L}\p{N} ._-]*$/u,
     'A job number starts with a letter or digit and has only letters, digits, spaces, dots, dashes and underscores.',
   )
-export type JobNumber = z.output<typeof jobNumberSchema>
 
 export const jobSchema = z.object({
   id: jobIdSchema,

@@ -13,7 +13,6 @@ export const inspectedShareSchema = z.object({
   percent: z.number().min(0).max(100).nullable().default(null),
   note: z.string().max(1000).default(''),
 })
-export type InspectedShare = z.output<typeof inspectedShareSchema>
 
 /** One plane of the roof: its plan outline, pitch and the direction its water runs. */
 export const facetSchema = z.object({

@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander'
 import { appError, AppFailure, type AppError } from '../../app/contract/app-error.ts'
 import { fileFailure } from '../library/file-failure.ts'
 import { programVersion } from '../program.ts'
+import { demoCommand } from './demo-command.ts'
 import { listCommand } from './list-command.ts'
 import { newCommand, type NewFlags } from './new-command.ts'
 import { packetCommand, type PacketFlags } from './packet-command.ts'
@@ -59,6 +60,10 @@ function buildProgram({ json, finish }: { json: boolean; finish: (code: number) 
     .command('start [library]')
     .description('open the workstation on a library (otherwise on the one in your documents folder)')
     .action((library: string | undefined) => run(startCommand(json, library)))
+  program
+    .command('demo')
+    .description('make the sample job in a library of its own and issue its packet')
+    .action(() => run(demoCommand(json)))
   return program
 }
 

@@ -92,11 +92,6 @@ export function addPhoto(db: WriteDb, photo: StoredPhoto): void {
   )
 }
 
-/** Notes whether previews stand on the disk, after they were made again. */
-export function setPreview(db: WriteDb, id: string, preview: 'ready' | 'none'): void {
-  run(db, 'update photos set preview = :preview where id = :id', { id, preview })
-}
-
 function toPhoto(found: unknown): StoredPhoto {
   const photo = photoRowSchema.parse(found)
   return {

@@ -38,8 +38,9 @@ function wideFonts(weight: '400' | '600'): readonly FontFile[] {
     fontsource('noto-sans-arabic', `arabic-${weight}-normal`, { sizeFactor: 0.95 }),
     fontsource('noto-sans-hebrew', `hebrew-${weight}-normal`, {}),
     ...NOTO_SUBSETS.map((subset) => fontsource('noto-sans', `${subset}-${weight}-normal`, { sizeFactor: 0.95 })),
-    // Arrows and comparison signs, which no web subset above holds.
-    { path: 'pdfjs-dist/standard_fonts/LiberationSans-Regular.ttf', sizeFactor: 0.95, pairwise: true },
+    // Arrows and comparison signs, then ticks and boxes, which no subset above holds.
+    fontsource('noto-sans-math', 'latin-400-normal', { sizeFactor: 0.95 }),
+    fontsource('noto-sans-symbols-2', 'symbols-400-normal', { sizeFactor: 0.95 }),
     fontsource('noto-sans-arabic', `math-${weight}-normal`, {}),
     EMOJI,
   ]
