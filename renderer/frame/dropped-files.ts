@@ -4,10 +4,16 @@
  */
 export async function droppedFiles(transfer: DataTransfer, drop: 'paths' | 'upload'): Promise<readonly File[]> {
   if (drop === 'paths') return [...transfer.files]
-  // Entries have to be taken before the first wait: a drop's data is gone afterwards.
-  const entries = [...transfer.items].flatMap((item) => item.webkitGetAsEntry() ?? [])
-  const found = await Promise.all(entries.map(filesIn))
+  // Entries and files have to be taken before the first wait: a drop's data is gone afterwards.
+  const items = [...transfer.items].map((item) => ({ entry: item.webkitGetAsEntry(), file: item.getAsFile() }))
+  const found = await Promise.all(
+    items.map(async ({ entry, file }) => (entry === null ? onlyFile(file) : filesIn(entry))),
+  )
   return found.flat()
+}
+
+function onlyFile(file: File | null): readonly File[] {
+  return file === null ? [] : [file]
 }
 
 async function filesIn(entry: FileSystemEntry): Promise<readonly File[]> {

@@ -1,4 +1,6 @@
+import { useState } from 'react'
 import type { PacketProblem } from '../../app/packet/problem.ts'
+import { type ProblemGroup, problemGroups } from '../state/problem-groups.ts'
 import { useProblems } from '../state/problems.tsx'
 import { Badge, type BadgeTone } from '../ui/badge.tsx'
 import styles from './lacks.module.css'
@@ -15,7 +17,6 @@ export const weights = [
 /** What the open job still lacks; each line goes to its place. */
 export function Lacks() {
   const problems = useProblems()
-  const goTo = useGoTo()
   if (problems.length === 0) return <p className={styles['none']}>Nothing is missing. The packet can be issued.</p>
   return (
     <>
@@ -28,11 +29,10 @@ export function Lacks() {
               {title} <Badge tone={tone}>{own.length}</Badge>
             </h3>
             <ul>
-              {own.map((problem) => (
-                <li key={problem.id}>
-                  <button type="button" className={styles['line']} onClick={() => goTo(placeOfProblem(problem.place))}>
-                    {problem.sentence}
-                  </button>
+              {problemGroups(own).map((group) => (
+                <li key={group.first.id}>
+                  <LackLine problem={group.first} />
+                  <OthersLikeIt group={group} />
                 </li>
               ))}
             </ul>
@@ -40,5 +40,36 @@ export function Lacks() {
         )
       })}
     </>
+  )
+}
+
+/** The others of a group, one line each, folded until asked for. */
+export function OthersLikeIt({ group: { others } }: { group: ProblemGroup }) {
+  const [isOpen, setOpen] = useState(false)
+  if (others.length === 0) return null
+  return (
+    <>
+      <button type="button" className={styles['more']} aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
+        {isOpen ? 'Fold' : 'and'} {others.length} more like this
+      </button>
+      {isOpen ? (
+        <ul>
+          {others.map((problem) => (
+            <li key={problem.id}>
+              <LackLine problem={problem} />
+            </li>
+          ))}
+        </ul>
+      ) : null}
+    </>
+  )
+}
+
+function LackLine({ problem }: { problem: PacketProblem }) {
+  const goTo = useGoTo()
+  return (
+    <button type="button" className={styles['line']} onClick={() => goTo(placeOfProblem(problem.place))}>
+      {problem.sentence}
+    </button>
   )
 }

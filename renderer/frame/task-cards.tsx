@@ -42,39 +42,55 @@ function SendingCard({ sending }: { sending: Sending }) {
 function TaskCard({ task }: { task: TaskState }) {
   const { cancel, putAway } = useTasks()
   const [isOpen, setOpen] = useState(false)
-  const isRunning = task.state === 'running'
-  const left = task.leftMs === null ? '' : `, ${durationWords(task.leftMs)} left`
+  const hasReport = task.intake !== null && hasNotes(task.intake)
   return (
     <div className={styles['card']}>
-      <Progress
-        label={task.title}
-        done={task.done}
-        total={task.total}
-        words={isRunning ? `${task.done} of ${task.total}` : stateWords(task)}
-      />
-      {isRunning ? (
-        <p className={styles['doing']}>
-          {rateWords(task)}
-          {left}
-        </p>
-      ) : (
-        <p className={styles['doing']}>{outcomeWords(task)}</p>
-      )}
+      {task.state === 'running' ? <RunningTask task={task} /> : <EndedTask task={task} />}
       <div className={styles['actions']}>
-        {isRunning ? (
-          <Button look="quiet" onPress={() => void cancel(task.taskId)}>
-            Cancel
-          </Button>
-        ) : null}
-        {task.intake === null || !hasNotes(task.intake) ? null : (
+        {hasReport ? (
           <Button look="quiet" onPress={() => setOpen(true)}>
             What happened
           </Button>
+        ) : null}
+        {task.state === 'running' ? (
+          <Button look="quiet" onPress={() => void cancel(task.taskId)}>
+            Cancel
+          </Button>
+        ) : (
+          <IconButton icon="close" label="Put this away" onPress={() => putAway(task.taskId)} />
         )}
-        {isRunning ? null : <IconButton icon="close" label="Put this away" onPress={() => putAway(task.taskId)} />}
       </div>
       <TaskReport task={task} isOpen={isOpen} onClose={() => setOpen(false)} />
     </div>
+  )
+}
+
+function RunningTask({ task }: { task: TaskState }) {
+  const left = task.leftMs === null ? '' : `, ${durationWords(task.leftMs)} left`
+  return (
+    <>
+      <Progress label={task.title} done={task.done} total={task.total} />
+      <p className={styles['doing']}>
+        {rateWords(task)}
+        {left}
+      </p>
+    </>
+  )
+}
+
+function EndedTask({ task }: { task: TaskState }) {
+  const words = { running: '', done: '', cancelled: 'Cancelled. ', failed: 'Failed. ' } as const satisfies Record<
+    TaskState['state'],
+    string
+  >
+  return (
+    <>
+      <p className={styles['ended']}>{task.title}</p>
+      <p className={styles['doing']} role="status">
+        {words[task.state]}
+        {outcomeWords(task)}
+      </p>
+    </>
   )
 }
 
@@ -82,17 +98,9 @@ function hasNotes(intake: NonNullable<TaskState['intake']>): boolean {
   return intake.failed.length + intake.doubles.length + intake.attached.length > 0
 }
 
-function stateWords(task: TaskState): string {
-  const words = { running: '', done: 'done', cancelled: 'cancelled', failed: 'failed' } as const satisfies Record<
-    TaskState['state'],
-    string
-  >
-  return words[task.state]
-}
-
 function outcomeWords(task: TaskState): string {
   if (task.error !== null) return task.error
-  if (task.intake === null) return task.doing
+  if (task.intake === null) return task.state === 'done' ? 'Done.' : ''
   const { photosAdded, failed, doubles, attached } = task.intake
   const parts = [`${countWords(photosAdded, 'photo')} taken in`]
   if (attached.length > 0) parts.push(`${countWords(attached.length, 'other file')} kept`)

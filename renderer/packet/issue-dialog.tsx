@@ -1,11 +1,12 @@
 import { useState } from 'react'
 import type { PacketProblem } from '../../app/packet/problem.ts'
+import { type ProblemGroup, problemGroups } from '../state/problem-groups.ts'
 import { Button } from '../ui/button.tsx'
 import { Dialog } from '../ui/dialog.tsx'
 import { countWords } from '../ui/quantity-words.ts'
 import { TextField } from '../ui/text-field.tsx'
 import styles from './packet.module.css'
-import { type Reasons, withoutReason } from './reasons.ts'
+import { type Reasons, withoutReason, withReason } from './reasons.ts'
 
 interface IssueDialogProps {
   readonly isOpen: boolean
@@ -48,8 +49,6 @@ function ReasonsForm({ problems, reasons, onReasons }: IssueDialogProps) {
   const [same, setSame] = useState('')
   if (standing.length === 0) return null
   const open = withoutReason(problems, reasons)
-  const give = (ids: readonly string[], reason: string) =>
-    onReasons(new Map([...reasons, ...ids.map((id) => [id, reason] as const)]))
   return (
     <div className={styles['reasons']}>
       <h3 className={styles['partTitle']}>
@@ -60,10 +59,7 @@ function ReasonsForm({ problems, reasons, onReasons }: IssueDialogProps) {
         <Button
           isDisabled={same.trim().length < 3 || open.length === 0}
           onPress={() => {
-            give(
-              open.map((problem) => problem.id),
-              same.trim(),
-            )
+            onReasons(new Map([...reasons, ...open.map((problem) => [problem.id, same.trim()] as const)]))
             setSame('')
           }}
         >
@@ -71,17 +67,21 @@ function ReasonsForm({ problems, reasons, onReasons }: IssueDialogProps) {
         </Button>
       </div>
       <ul>
-        {standing.map((problem) => (
-          <li key={problem.id} className={styles['reason']}>
+        {problemGroups(standing).map((group) => (
+          <li key={group.first.id} className={styles['reason']}>
             <TextField
-              label={problem.sentence}
+              label={groupWords(group)}
               placeholder="Why it may stand"
-              value={reasons.get(problem.id) ?? ''}
-              onChange={(reason) => give([problem.id], reason)}
+              value={reasons.get(group.first.id) ?? ''}
+              onChange={(reason) => onReasons(withReason(reasons, group, reason))}
             />
           </li>
         ))}
       </ul>
     </div>
   )
+}
+
+function groupWords({ first, others }: ProblemGroup): string {
+  return others.length === 0 ? first.sentence : `${first.sentence} And ${others.length} more like this.`
 }

@@ -28,11 +28,7 @@ export function PacketWorkspace() {
       <div className={styles['side']}>
         <div className={styles['scroll']}>
           <Panel title="Before issuing">
-            <ProblemList
-              problems={problems}
-              reasons={reasons}
-              onReason={(id, reason) => setReasons(new Map([...reasons, [id, reason]]))}
-            />
+            <ProblemList problems={problems} reasons={reasons} onReasons={setReasons} />
           </Panel>
           <Panel title="Set out">
             <Options options={options} onOptions={setOptions} />

@@ -1,23 +1,24 @@
 import { useState } from 'react'
 import type { PacketProblem } from '../../app/packet/problem.ts'
-import { weights } from '../frame/lacks.tsx'
+import { OthersLikeIt, weights } from '../frame/lacks.tsx'
 import { placeOfProblem } from '../frame/places.ts'
 import { useGoTo } from '../frame/use-go-to.ts'
+import { type ProblemGroup, problemGroups } from '../state/problem-groups.ts'
 import { Badge } from '../ui/badge.tsx'
 import { Button } from '../ui/button.tsx'
 import { focusFirstField } from '../ui/focus-first-field.ts'
 import { TextField } from '../ui/text-field.tsx'
 import styles from './packet.module.css'
-import type { Reasons } from './reasons.ts'
+import { type Reasons, withReason } from './reasons.ts'
 
 interface ProblemListProps {
   readonly problems: readonly PacketProblem[]
   readonly reasons: Reasons
-  readonly onReason: (problemId: string, reason: string) => void
+  readonly onReasons: (reasons: Reasons) => void
 }
 
 /** What to mend before issuing, gravest first; what may stand can be given a reason. */
-export function ProblemList({ problems, reasons, onReason }: ProblemListProps) {
+export function ProblemList({ problems, reasons, onReasons }: ProblemListProps) {
   if (problems.length === 0) return <p className={styles['quiet']}>Nothing is left to mend.</p>
   return (
     <>
@@ -30,12 +31,12 @@ export function ProblemList({ problems, reasons, onReason }: ProblemListProps) {
               {title} <Badge tone={tone}>{own.length}</Badge>
             </h3>
             <ul>
-              {own.map((problem) => (
-                <ProblemLine
-                  key={problem.id}
-                  problem={problem}
-                  reason={reasons.get(problem.id) ?? ''}
-                  onReason={(reason) => onReason(problem.id, reason)}
+              {problemGroups(own).map((group) => (
+                <GroupLine
+                  key={group.first.id}
+                  group={group}
+                  reason={reasons.get(group.first.id) ?? ''}
+                  onReason={(reason) => onReasons(withReason(reasons, group, reason))}
                 />
               ))}
             </ul>
@@ -46,34 +47,47 @@ export function ProblemList({ problems, reasons, onReason }: ProblemListProps) {
   )
 }
 
-interface ProblemLineProps {
-  readonly problem: PacketProblem
+interface GroupLineProps {
+  readonly group: ProblemGroup
   readonly reason: string
   readonly onReason: (reason: string) => void
 }
 
-function ProblemLine({ problem, reason, onReason }: ProblemLineProps) {
+function GroupLine({ group, reason, onReason }: GroupLineProps) {
   const goTo = useGoTo()
   const [isOpen, setOpen] = useState(false)
-  const mayStand = problem.weight === 'mend'
+  const { first, others } = group
+  const mayStand = first.weight === 'mend'
   return (
     <li className={styles['problem']}>
-      <p>{problem.sentence}</p>
+      <p>{first.sentence}</p>
+      <OthersLikeIt group={group} />
+      {isOpen || reason === '' ? null : <p className={styles['stands']}>Stands: {reason}</p>}
       <div className={styles['problemActions']}>
-        <Button look="quiet" onPress={() => goTo(placeOfProblem(problem.place))}>
+        <Button look="quiet" onPress={() => goTo(placeOfProblem(first.place))}>
           Go there
         </Button>
-        {mayStand && !isOpen && reason === '' ? (
+        {mayStand && !isOpen ? (
           <Button look="quiet" onPress={() => setOpen(true)}>
-            Let it stand…
+            {standWords(reason, others.length)}
           </Button>
         ) : null}
       </div>
-      {mayStand && (isOpen || reason !== '') ? (
-        <div ref={isOpen ? focusFirstField : null}>
-          <TextField label="Why it may stand; the log keeps the reason" value={reason} onChange={onReason} />
+      {isOpen ? (
+        <div ref={focusFirstField}>
+          <TextField
+            label="Why it may stand; the log keeps the reason"
+            value={reason}
+            onChange={onReason}
+            onBlur={() => setOpen(false)}
+          />
         </div>
       ) : null}
     </li>
   )
+}
+
+function standWords(reason: string, others: number): string {
+  if (reason !== '') return 'Change the reason'
+  return others === 0 ? 'Let it stand…' : `Let all ${others + 1} stand…`
 }

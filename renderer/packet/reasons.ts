@@ -1,4 +1,5 @@
 import type { PacketProblem } from '../../app/packet/problem.ts'
+import type { ProblemGroup } from '../state/problem-groups.ts'
 
 /** Why problems are let stand, by the problem's identity. */
 export type Reasons = ReadonlyMap<string, string>
@@ -11,6 +12,11 @@ export function withoutReason(problems: readonly PacketProblem[], reasons: Reaso
   return problems.filter(
     (problem) => problem.weight === 'mend' && (reasons.get(problem.id) ?? '').trim().length < LEAST_LETTERS,
   )
+}
+
+/** The reasons with one more, given for a whole group at once. */
+export function withReason(reasons: Reasons, { first, others }: ProblemGroup, reason: string): Reasons {
+  return new Map([...reasons, ...[first, ...others].map((problem) => [problem.id, reason] as const)])
 }
 
 /** The reasons as the desk wants them: only for problems that are still there. */
