@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process'
-import { existsSync, readdirSync, statSync } from 'node:fs'
+import { existsSync, mkdirSync, readdirSync, rmSync, statSync } from 'node:fs'
 import { dirname, join } from 'node:path'
+import { setTimeout as wait } from 'node:timers/promises'
 import { fileURLToPath } from 'node:url'
 
 /** The program's own folder. */
@@ -10,16 +11,45 @@ export const programFolder = dirname(dirname(fileURLToPath(import.meta.url)))
 export const commandPath = join(programFolder, 'main', 'cli', 'battenbook.js')
 
 /** Builds the main side, and the preload, when the build is missing or older than its sources. */
-export function ensureBuilt(): void {
-  const built = join(programFolder, 'dist', 'main', 'cli.js')
-  const preload = join(programFolder, 'dist', 'main', 'preload.cjs')
-  if (existsSync(built) && existsSync(preload) && statSync(built).mtimeMs > newestSource()) return
-  for (const config of ['vite.main.config.ts', 'vite.preload.config.ts']) build(config)
+export async function ensureBuilt(): Promise<void> {
+  await oneAtATime(() => {
+    const built = ['cli.js', 'preload.cjs'].map((name) => join(programFolder, 'dist', 'main', name))
+    const newest = newestSource()
+    if (
+      built.every((path) => existsSync(path)) &&
+      statSync(join(programFolder, 'dist', 'main', 'cli.js')).mtimeMs > newest
+    )
+      return
+    for (const config of ['vite.main.config.ts', 'vite.preload.config.ts']) build(config)
+  })
 }
 
 /** Builds the pages when there are none. */
-export function ensurePagesBuilt(): void {
-  if (!existsSync(join(programFolder, 'dist', 'renderer', 'index.html'))) build('vite.renderer.config.ts')
+export async function ensurePagesBuilt(): Promise<void> {
+  await oneAtATime(() => {
+    if (!existsSync(join(programFolder, 'dist', 'renderer', 'index.html'))) build('vite.renderer.config.ts')
+  })
+}
+
+/** Test files run side by side; only one of them may build. A lock older than any build is nobody's. */
+async function oneAtATime(work: () => void): Promise<void> {
+  const lock = join(programFolder, 'dist', '.being-built')
+  mkdirSync(dirname(lock), { recursive: true })
+  for (;;) {
+    try {
+      mkdirSync(lock)
+      break
+    } catch {
+      if (Date.now() - (statSync(lock, { throwIfNoEntry: false })?.mtimeMs ?? Date.now()) > 120_000)
+        rmSync(lock, { recursive: true, force: true })
+      await wait(100)
+    }
+  }
+  try {
+    work()
+  } finally {
+    rmSync(lock, { recursive: true, force: true })
+  }
 }
 
 function build(config: string): void {
