@@ -77,3 +77,5 @@ export const describedJobSchema = z.strictObject({
     .default([]),
 })
 export type DescribedJob = z.output<typeof describedJobSchema>
+/** As written, before defaults are filled in. */
+export type DescribedJobInput = z.input<typeof describedJobSchema>

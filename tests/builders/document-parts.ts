@@ -52,7 +52,15 @@ function anchorsOf(block: Block): readonly Anchor[] {
       return block.drawing.pins.map(({ label }) => pinAnchor(label))
     case 'photo-cards':
       return block.cards.map(({ anchor }) => anchor)
-    default:
+    case 'paragraph':
+    case 'list':
+    case 'facts':
+    case 'picture':
+    case 'group':
+    case 'signature':
+    case 'contents':
+    case 'rule':
+    case 'page-break':
       return []
   }
 }

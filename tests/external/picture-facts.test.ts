@@ -164,7 +164,7 @@ const TAGS_BEHIND: Record<string, string[]> = {
   'XMP xmp:CreateDate': ['XMP-xmp:CreateDate'],
 }
 
-type Tags = Record<string, unknown>
+type Tags = Record<string, string | number | undefined>
 
 function readWithExiftool(files: Sample[]): Map<string, Tags> {
   const wanted = ['-time:all', '-GPS:all', '-ImageWidth', '-ImageHeight', '-Rotation']
@@ -240,6 +240,10 @@ function minutesOf(offset: string): number {
 function isSameSize(file: PhotoFile, reference: Reference, isHeif: boolean): boolean {
   const ours = [file.widthPx ?? 0, file.heightPx ?? 0]
   const theirs = [reference.ImageWidth ?? 0, reference.ImageHeight ?? 0]
-  if (isHeif) return ours.toSorted().join() === theirs.toSorted().join()
+  if (isHeif) return ours.toSorted(byNumber).join() === theirs.toSorted(byNumber).join()
   return (file.orientation >= 5 ? ours.toReversed() : ours).join() === theirs.join()
+}
+
+function byNumber(a: number, b: number): number {
+  return a - b
 }
