@@ -1,0 +1,112 @@
+/** The walk, second part: the garage wing. */
+
+import { near } from './damage.mjs'
+
+/** @type {import('./walk.mjs').View[]} */
+export const GARAGE_VIEWS = [
+  {
+    name: 'facet-F',
+    camera: 'phone',
+    time: '09:55:10',
+    stand: [49.2, 1.8],
+    look: [48.8, -9.4],
+    tags: {
+      facet: 'F',
+      component: 'field-tile',
+      role: 'overview',
+      caption: 'Facet F, garage wing front end, from its ridge.',
+    },
+  },
+  {
+    name: 'facet-E',
+    camera: 'phone',
+    time: '09:56:42',
+    stand: [35.2, 5.6],
+    look: [44, -2.6],
+    tags: {
+      facet: 'E',
+      component: 'field-tile',
+      role: 'overview',
+      caption: 'Facet E, garage wing left side, seen across the valley from the front slope.',
+    },
+  },
+  {
+    name: 'diagonal-mid',
+    camera: 'phone',
+    time: '09:58:05',
+    stand: near('diagonal', 0, 0.6, -3.4),
+    eye: 4.6,
+    look: near('diagonal', 0, 0, 0),
+    zoom: 1.2,
+    tags: {
+      facet: 'E',
+      component: 'field-tile',
+      condition: 'diagonal-crack',
+      role: 'mid',
+      caption: 'Tile cracked from side to side, with its neighbours.',
+    },
+  },
+  {
+    name: 'diagonal-close',
+    camera: 'compact',
+    time: '09:59:20',
+    stand: near('diagonal', 0, 0.25, -1.55),
+    eye: 2.1,
+    look: near('diagonal', 0, 0.05, -0.05),
+    zoom: 1.15,
+    props: [{ sort: 'scale', facet: 'E', at: near('diagonal', 0, -0.5, -0.44), turnDeg: 2, overIn: 3.9 }],
+    tags: {
+      facet: 'E',
+      component: 'field-tile',
+      condition: 'diagonal-crack',
+      role: 'scale',
+      caption: 'The same crack with a 12-inch scale.',
+    },
+  },
+  {
+    name: 'garage-ridge-mid',
+    camera: 'phone',
+    time: '10:02:18',
+    stand: [47.2, 10.3],
+    look: [49, 2.6],
+    lookUp: 0.3,
+    tags: {
+      facet: 'E',
+      component: 'ridge-tile',
+      condition: 'cap-mortar-cracked',
+      role: 'mid',
+      caption: 'Ridge of the garage wing. Caps did not move by hand.',
+    },
+  },
+  {
+    name: 'garage-ridge-close',
+    camera: 'compact',
+    time: '10:03:33',
+    stand: [46.9, 3.2],
+    eye: 1.75,
+    look: [48.75, 4.3],
+    lookUp: 0.15,
+    zoom: 1.1,
+    tags: {
+      facet: 'E',
+      component: 'mortar-bed',
+      condition: 'cap-mortar-cracked',
+      role: 'close',
+      caption: 'Cracks across the mortar bed; dark growth in the cracks.',
+    },
+  },
+  {
+    name: 'valley-frond',
+    camera: 'phone',
+    time: '10:05:50',
+    stand: [37.8, 7.9],
+    look: [43.1, 4.9],
+    tags: {
+      facet: 'A',
+      component: 'valley-metal',
+      condition: 'debris-on-roof',
+      role: 'mid',
+      caption: 'Dead palm leaf across the valley between facets A and E.',
+    },
+  },
+]

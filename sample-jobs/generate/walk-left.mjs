@@ -1,0 +1,97 @@
+/** The walk, fourth part: the left side. */
+
+import { near } from './damage.mjs'
+
+/** @type {import('./walk.mjs').View[]} */
+export const LEFT_VIEWS = [
+  {
+    name: 'hip-loose-mid',
+    camera: 'phone',
+    time: '10:39:30',
+    stand: [11.0, 6.0],
+    look: [7.2, 7.4],
+    lookUp: 0.3,
+    tags: {
+      facet: 'L',
+      component: 'hip-tile',
+      condition: 'cap-loose',
+      role: 'mid',
+      caption: 'Hip between facets A and L, three caps off their bed.',
+    },
+  },
+  {
+    name: 'hip-loose-close',
+    camera: 'compact',
+    time: '10:40:41',
+    stand: [9.4, 5.9],
+    eye: 1.7,
+    look: [7.4, 7.3],
+    lookUp: 0.25,
+    portrait: true,
+    tags: {
+      facet: 'L',
+      component: 'hip-tile',
+      condition: 'cap-loose',
+      role: 'close',
+      caption: 'Hip cap turned on its bed, mortar broken below.',
+    },
+  },
+  {
+    name: 'facet-L',
+    camera: 'phone',
+    time: '10:42:50',
+    stand: [9.6, 11.2],
+    look: [5.6, 22.5],
+    tags: { facet: 'L', component: 'field-tile', role: 'overview', caption: 'Facet L, left side.' },
+  },
+  {
+    name: 'slipped-mid',
+    camera: 'phone',
+    time: '10:44:36',
+    stand: [3.0, 20.8],
+    eye: 4.8,
+    look: [6.4, 18.3],
+    tags: {
+      facet: 'L',
+      component: 'field-tile',
+      condition: 'slipped',
+      role: 'mid',
+      caption: 'Three tiles slipped down the slope.',
+    },
+  },
+  {
+    name: 'slipped-scale',
+    camera: 'compact',
+    time: '10:45:52',
+    stand: near('slipped', 0, -0.1, -1.75),
+    eye: 2.5,
+    look: near('slipped', 0, 0.05, 0.1),
+    portrait: true,
+    props: [{ sort: 'scale', facet: 'L', at: near('slipped', 0, 0.62, -0.75), turnDeg: 88, overIn: 4.1 }],
+    tags: {
+      facet: 'L',
+      component: 'head-lugs',
+      condition: 'slipped',
+      role: 'scale',
+      caption: 'Head of a slipped tile with old screw holes bare, scale beside it.',
+    },
+  },
+  {
+    name: 'lift-left-scale',
+    camera: 'compact',
+    time: '10:49:15',
+    stand: near('lift-left', 0, 0.5, -2.0),
+    eye: 1.5,
+    look: near('lift-left', 0, 0.1, -0.5),
+    lookUp: 0.2,
+    zoom: 1.15,
+    props: [{ sort: 'scale', facet: 'L', at: near('lift-left', 0, 0.2, -0.6), turnDeg: 0, overIn: 1.7, upright: true }],
+    tags: {
+      facet: 'L',
+      component: 'field-tile',
+      condition: 'lifts-by-hand',
+      role: 'test',
+      caption: 'Lift reading 5: nose propped where one hand raised it, 2 1/4 in; no force read.',
+    },
+  },
+]
