@@ -1,0 +1,1 @@
+export const named = 'not in kebab-case'

@@ -1,0 +1,7 @@
+export function share(kind: 'all' | 'none'): number {
+  switch (kind) {
+    case 'all':
+      return 100
+  }
+  return 0
+}

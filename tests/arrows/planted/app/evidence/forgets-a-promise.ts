@@ -1,0 +1,5 @@
+const saved = async () => 1
+
+export function save(): void {
+  saved()
+}

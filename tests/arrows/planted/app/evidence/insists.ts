@@ -1,0 +1,1 @@
+export const first = (names: readonly string[]) => names[0]!.length

@@ -1,0 +1,1 @@
+export const photo: any = 1

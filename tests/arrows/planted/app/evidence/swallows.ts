@@ -1,0 +1,5 @@
+export function tried(work: () => void): void {
+  try {
+    work()
+  } catch {}
+}

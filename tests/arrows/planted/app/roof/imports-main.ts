@@ -1,0 +1,3 @@
+import { desk } from '../../main/desk/desk.ts'
+
+export const roofDesk = desk

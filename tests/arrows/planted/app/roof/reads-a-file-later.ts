@@ -1,0 +1,1 @@
+export const outline = async () => (await import('node:fs')).readFileSync('outline.txt', 'utf8')

@@ -1,0 +1,1 @@
+export const pitch = () => Math.random() * 12

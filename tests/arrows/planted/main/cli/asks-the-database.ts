@@ -1,0 +1,3 @@
+import Database from 'better-sqlite3'
+
+export const database = new Database('cli.db')

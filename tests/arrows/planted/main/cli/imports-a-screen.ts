@@ -1,0 +1,3 @@
+import { screen } from '../../renderer/plan/screen.ts'
+
+export const cliScreen = screen

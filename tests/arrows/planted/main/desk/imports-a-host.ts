@@ -1,0 +1,3 @@
+import { host } from '../hosts/host.ts'
+
+export const deskHost = host

@@ -1,0 +1,3 @@
+import { packet } from '../../publish/packet.ts'
+
+export const hostPacket = packet

@@ -1,0 +1,3 @@
+import Database from 'better-sqlite3'
+
+export const libraries = new Database('library.db')

@@ -1,0 +1,2 @@
+/** Originals that a fault points to; nothing is wrong with them. */
+export const originals = 'originals'

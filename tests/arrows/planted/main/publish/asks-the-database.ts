@@ -1,0 +1,3 @@
+import Database from 'better-sqlite3'
+
+export const packets = new Database('packets.db')

@@ -1,0 +1,3 @@
+import { desk } from '../desk/desk.ts'
+
+export const publishDesk = desk

@@ -1,0 +1,3 @@
+import { originals } from '../library/originals.ts'
+
+export const storeOriginals = originals

@@ -1,0 +1,2 @@
+/** Rows that a fault points to; nothing is wrong with them. */
+export const rows = 'rows'

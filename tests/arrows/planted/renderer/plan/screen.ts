@@ -1,0 +1,2 @@
+/** A screen that a fault points to; nothing is wrong with it. */
+export const screen = 'plan'
