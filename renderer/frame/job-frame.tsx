@@ -1,4 +1,4 @@
-import { lazy, Suspense } from 'react'
+import { lazy, Suspense, useEffect } from 'react'
 import type { JobId } from '../../app/job/ids.ts'
 import { JobProvider, useJob } from '../state/job-state.tsx'
 import { ProblemsProvider } from '../state/problems.tsx'
@@ -6,7 +6,7 @@ import { SelectionProvider } from '../state/selection.tsx'
 import { useTasks } from '../state/tasks.tsx'
 import { TimeStrip } from '../time-strip/time-strip.tsx'
 import { EmptyState } from '../ui/empty-state.tsx'
-import { jobsAddress, type Workspace } from './addresses.ts'
+import { jobsAddress, type Workspace, workspaceNames } from './addresses.ts'
 import { Details } from './details.tsx'
 import { DropArea } from './drop-area.tsx'
 import styles from './job-frame.module.css'
@@ -55,6 +55,9 @@ function FrameLayout({ workspace }: { workspace: Workspace }) {
   const { takeIn } = useTasks()
   const fold = useDetailsFold()
   useArrival()
+  useEffect(() => {
+    document.title = `${job.number}, ${workspaceNames[workspace].toLowerCase()} – Battenbook`
+  }, [job.number, workspace])
   const Pane = panes[workspace]
   // The packet shows its own list of what to mend, and needs the room for its pages.
   const hasDetails = workspace !== 'packet' && !fold.isFolded

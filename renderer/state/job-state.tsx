@@ -7,6 +7,7 @@ import type { JobId } from '../../app/job/ids.ts'
 import { useDesk } from '../client/client-context.tsx'
 import { useMessages } from '../ui/message.tsx'
 import { coalesced } from './coalesced.ts'
+import { withTagsAtOnce } from './shown-at-once.ts'
 
 type EditName = keyof typeof editProcedures
 /** Makes one edit of the open job. Tells the person when it is refused and answers null. */
@@ -26,12 +27,12 @@ interface JobProviderProps {
 
 /** Holds one open job for the screens below and keeps it fresh; the last good one stays when fetching fails. */
 export function JobProvider({ jobId, waiting, failed, children }: JobProviderProps) {
-  const { snapshot, error, refresh } = useSnapshot(jobId)
-  const edit = useEditor(jobId, refresh)
-  if (snapshot === null) return error === null ? waiting : failed(error)
+  const held = useSnapshot(jobId)
+  const edit = useEditor(jobId, held)
+  if (held.snapshot === null) return held.error === null ? waiting : failed(held.error)
   return (
     <EditContext value={edit}>
-      <SnapshotContext value={snapshot}>{children}</SnapshotContext>
+      <SnapshotContext value={held.snapshot}>{children}</SnapshotContext>
     </EditContext>
   )
 }
@@ -50,51 +51,71 @@ export function useEdit(): Edit {
   return edit
 }
 
-function useSnapshot(jobId: JobId) {
+interface HeldSnapshot {
+  readonly snapshot: JobSnapshot | null
+  readonly error: AppError | null
+  /** Fetches the job again. */
+  readonly refresh: () => Promise<void>
+  /** Shows what an edit will do before the desk has answered; the next fetch replaces it. */
+  readonly showAtOnce: (change: (snapshot: JobSnapshot) => JobSnapshot) => void
+}
+
+function useSnapshot(jobId: JobId): HeldSnapshot {
   const desk = useDesk()
   const { say } = useMessages()
   const [snapshot, setSnapshot] = useState<JobSnapshot | null>(null)
   const [error, setError] = useState<AppError | null>(null)
-  const held = useRef(false)
+  const shown = useRef<string | null>(null)
+  const isHeld = useRef(false)
   const refresh = useMemo(
     () =>
       coalesced(async () => {
         const reply = await desk.call('jobs.open', { jobId })
-        if (reply.ok) {
-          held.current = true
-          setSnapshot(reply.value)
-          setError(null)
-          return
-        }
-        setError(reply.error)
-        if (held.current) say({ tone: 'error', text: reply.error.message, help: reply.error.help })
+        setError(reply.ok ? null : reply.error)
+        if (!reply.ok && isHeld.current) say({ tone: 'error', text: reply.error.message, help: reply.error.help })
+        if (!reply.ok || shown.current === stateMark(reply.value)) return
+        isHeld.current = true
+        shown.current = stateMark(reply.value)
+        setSnapshot(reply.value)
       }),
     [desk, jobId, say],
   )
+  const showAtOnce = useCallback<HeldSnapshot['showAtOnce']>((change) => {
+    shown.current = null
+    setSnapshot((before) => (before === null ? null : change(before)))
+  }, [])
   useEffect(() => {
     void refresh()
     return desk.listen((event) => {
       if (event.type === 'job-changed' && event.jobId === jobId) void refresh()
     })
   }, [desk, jobId, refresh])
-  return { snapshot, error, refresh }
+  return { snapshot, error, refresh, showAtOnce }
 }
 
-function useEditor(jobId: JobId, refresh: () => Promise<void>): Edit {
+/** Changes whenever the job did: every change of a record is in the log, packets and previews come beside it. */
+function stateMark({ log, packets, photos, history }: JobSnapshot): string {
+  const previews = photos.filter((photo) => photo.preview === 'ready').length
+  return [log.headHash, packets.length, previews, history.undo, history.redo].join(' ')
+}
+
+function useEditor(jobId: JobId, { refresh, showAtOnce }: Pick<HeldSnapshot, 'refresh' | 'showAtOnce'>): Edit {
   const desk = useDesk()
   const { say } = useMessages()
   return useCallback<Edit>(
     async (name, input) => {
       // Putting `jobId` back makes the whole input again; the compiler can't follow that through the name.
       const whole = { ...input, jobId } as unknown as CallInput<typeof name>
+      if (isTagging(name, whole)) showAtOnce((before) => withTagsAtOnce(before, whole))
       const reply = await desk.call(name, whole)
-      if (!reply.ok) {
-        say({ tone: 'error', text: reply.error.message, help: reply.error.help })
-        return null
-      }
+      if (!reply.ok) say({ tone: 'error', text: reply.error.message, help: reply.error.help })
       await refresh()
-      return reply.value
+      return reply.ok ? reply.value : null
     },
-    [desk, jobId, refresh, say],
+    [desk, jobId, refresh, showAtOnce, say],
   )
+}
+
+function isTagging(name: EditName, _input: unknown): _input is CallInput<'photos.tag'> {
+  return name === 'photos.tag'
 }

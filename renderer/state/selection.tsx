@@ -5,7 +5,7 @@ import { useDesk } from '../client/client-context.tsx'
 import { useJob } from './job-state.tsx'
 import { relatedFacetIds, relatedFindingIds, relatedPhotoIds, type Selection } from './relations.ts'
 
-export { relatedFacetIds, relatedFindingIds, relatedPhotoIds, type Selection } from './relations.ts'
+export { type Selection } from './relations.ts'
 
 interface SelectionState {
   readonly selection: Selection

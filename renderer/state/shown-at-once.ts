@@ -1,0 +1,20 @@
+import type { CallInput } from '../../app/contract/contract.ts'
+import type { JobSnapshot } from '../../app/contract/jobs.ts'
+import { photoTagsPatchSchema } from '../../app/contract/edits.ts'
+import type { Photo } from '../../app/evidence/photo.ts'
+
+/**
+ * A job as it will be once the desk has taken the tags: shown at once, since people tag faster than a large job is
+ * fetched. What the desk then answers replaces it.
+ */
+export function withTagsAtOnce(
+  snapshot: JobSnapshot,
+  { photoIds, set }: Omit<CallInput<'photos.tag'>, 'jobId'>,
+): JobSnapshot {
+  const patch = photoTagsPatchSchema.safeParse(set)
+  if (!patch.success) return snapshot
+  const tagged = new Set<string>(photoIds)
+  const given = Object.fromEntries(Object.entries(patch.data).filter(([, value]) => value !== undefined))
+  const retag = (photo: Photo): Photo => ({ ...photo, tags: { ...photo.tags, ...given } })
+  return { ...snapshot, photos: snapshot.photos.map((photo) => (tagged.has(photo.id) ? retag(photo) : photo)) }
+}
