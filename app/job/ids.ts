@@ -22,4 +22,3 @@ export const cameraIdSchema = idSchema('CameraId')
 export type CameraId = z.output<typeof cameraIdSchema>
 
 export const attachmentIdSchema = idSchema('AttachmentId')
-
