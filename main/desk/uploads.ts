@@ -29,6 +29,7 @@ export async function acceptUpload(
     await rename(sending, bytes)
   } catch (cause) {
     await rm(sending, { force: true })
+    if (body.errored !== null) refuse('cancelled', 'The upload broke off before all of the file was here.')
     throw cause
   }
 }

@@ -62,13 +62,9 @@ export async function serveDesk(
   }
 }
 
-/** The path asked for, read as an address of our own whatever else the request line claims; null when it is none. */
-function addressOf(request: IncomingMessage): URL | null {
-  try {
-    return new URL(`http://127.0.0.1${request.url ?? '/'}`)
-  } catch {
-    return null
-  }
+/** The address asked for, which is always a path of our own; null for the other forms that a request line may have. */
+function addressOf({ url = '/' }: IncomingMessage): URL | null {
+  return url.startsWith('/') ? new URL(`http://127.0.0.1${url}`) : null
 }
 
 function listen(server: Server, port: number): Promise<number> {
