@@ -53,6 +53,7 @@ export function ObservedSection({ form }: { form: FindingForm }) {
 }
 
 function asksForCrack({ condition, crackPath }: FindingDraft): boolean {
-  if (crackPath !== null || condition === null || condition === 'other') return true
+  if (crackPath !== null || condition === 'other') return true
+  if (condition === null) return false
   return conditions[condition].measures.some((measure) => measure === 'crack-length-in' || measure === 'crack-width-in')
 }

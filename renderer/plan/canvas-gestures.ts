@@ -206,5 +206,5 @@ function away(a: ScreenPoint, b: ScreenPoint): number {
 }
 
 function isOnControl(target: EventTarget | null): boolean {
-  return target instanceof Element && target.closest('button, input, textarea, [data-plan-control]') !== null
+  return target instanceof Element && target.closest('button') !== null
 }

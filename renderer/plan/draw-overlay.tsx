@@ -43,8 +43,11 @@ export function SideLength({ side, view }: { side: PlanLine; view: PlanView }) {
   const to = toScreen(view, side.to)
   const px = Math.hypot(to.x - from.x, to.y - from.y)
   if (px < 44) return null
-  const x = (from.x + to.x) / 2 + ((to.y - from.y) / px) * 14
-  const y = (from.y + to.y) / 2 - ((to.x - from.x) / px) * 14
+  const normal = { x: (to.y - from.y) / px, y: -(to.x - from.x) / px }
+  // Words are wider than high: beside an upright side they need more room.
+  const offPx = 13 + 12 * Math.abs(normal.x)
+  const x = (from.x + to.x) / 2 + normal.x * offPx
+  const y = (from.y + to.y) / 2 + normal.y * offPx
   return (
     <text className={styles['sideLength']} x={x} y={y} textAnchor="middle" dominantBaseline="central">
       {feetAndInchesLabel(lengthFt(side.from, side.to))}

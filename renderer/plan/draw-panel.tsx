@@ -25,7 +25,7 @@ export function DrawPanel({ onCancel, ...side }: DrawPanelProps) {
   const { drawing } = side
   const corners = drawing.path.length
   return (
-    <section className={styles['floating']} aria-label="Draw a facet" data-plan-control>
+    <section className={styles['tool']} aria-label="Draw a facet">
       <p className={styles['lead']}>{corners === 0 ? 'Click the first corner of the facet.' : sideWords(drawing)}</p>
       <TypedSide {...side} />
       {drawing.refusal === null ? null : (

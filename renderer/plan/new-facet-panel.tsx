@@ -37,9 +37,9 @@ export function NewFacetPanel({ facet, others, onChange, onSave, onCancel }: New
   }
   return (
     <form
-      className={styles['floating']}
+      className={styles['tool']}
       aria-label="New facet"
-      data-plan-control
+
       onSubmit={(event) => {
         event.preventDefault()
         save()
@@ -51,12 +51,6 @@ export function NewFacetPanel({ facet, others, onChange, onSave, onCancel }: New
         letterFault={letterFault}
         isPitchAsked={asked && pitchRise === null}
         onChange={onChange}
-      />
-      <TextField
-        label="Name (may stay empty)"
-        value={facet.name}
-        onChange={(name) => onChange({ ...facet, name })}
-        placeholder="front, left of the door"
       />
       <div className={styles['line']}>
         <Button look="main" type="submit">
@@ -107,6 +101,14 @@ function NewFacetFields({ facet, letterFault, isPitchAsked, onChange }: NewFacet
         onChange={(letter) => onChange({ ...facet, letter })}
         error={letterFault}
       />
+      <div className={styles['wide']}>
+        <TextField
+          label="Name (may stay empty)"
+          value={facet.name}
+          onChange={(name) => onChange({ ...facet, name })}
+          placeholder="front, left of the door"
+        />
+      </div>
     </div>
   )
 }

@@ -35,22 +35,24 @@ interface PinPanelProps {
 /** What kind of pin is put down, and for which finding. */
 export function PinPanel({ pinning, kind, onKind, onCancel, target }: PinPanelProps) {
   return (
-    <section className={styles['floating']} aria-label="Place a pin" data-plan-control>
+    <section className={styles['tool']} aria-label="Place a pin">
       <p className={styles['lead']}>{teaching[kind]}</p>
-      {target === undefined ? null : (
-        <SelectField
-          label="Pin for"
-          options={target.findings.map((finding) => ({
-            key: finding.id,
-            label: `${findingLabel(finding.number)} ${target.words(finding)}`,
-            section: finding.pin === null ? 'Without a pin' : 'Move its pin',
-          }))}
-          value={target.finding?.id ?? null}
-          emptyLabel="A new finding here"
-          onChange={(id) => target.onChoose(target.findings.find((finding) => finding.id === id) ?? null)}
-        />
-      )}
-      <SegmentedChoice label="Shape" options={kinds} value={kind} onChange={onKind} />
+      <div className={styles['pair']}>
+        {target === undefined ? null : (
+          <SelectField
+            label="Pin for"
+            options={target.findings.map((finding) => ({
+              key: finding.id,
+              label: `${findingLabel(finding.number)} ${target.words(finding)}`,
+              section: finding.pin === null ? 'Without a pin' : 'Move its pin',
+            }))}
+            value={target.finding?.id ?? null}
+            emptyLabel="A new finding here"
+            onChange={(id) => target.onChoose(target.findings.find((finding) => finding.id === id) ?? null)}
+          />
+        )}
+        <SegmentedChoice label="Shape" options={kinds} value={kind} onChange={onKind} />
+      </div>
       {pinning.refusal === null ? null : (
         <p className={styles['refusal']} role="alert">
           {pinning.refusal}

@@ -31,13 +31,13 @@ export interface PlanScene {
 interface PlanCanvasProps {
   readonly scene: PlanScene
   readonly tool: PlanTool
-  /** Panels over the drawing. */
+  /** What stands under the drawing, such as the panel of a tool. */
   readonly children?: ReactNode
 }
 
 /** The roof plan on a sheet that can be moved and zoomed, with the present tool at work on it. */
 export function PlanCanvas({ scene, tool, children }: PlanCanvasProps) {
-  const { stage, drawing, highlights, showsCameras } = scene
+  const { stage, drawing, showsCameras } = scene
   const { area, view, size } = stage
   const hintId = useId()
   const gestures = useCanvasGestures({ stage, tool })
@@ -51,49 +51,60 @@ export function PlanCanvas({ scene, tool, children }: PlanCanvasProps) {
   )
   return (
     <div className={styles['frame']}>
-      {/* oxlint-disable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions -- a drawing sheet is worked by pointer and arrow keys; "application" is the role for that */}
-      <div
-        ref={stage.setArea}
-        role="application"
-        tabIndex={0}
-        aria-label="Roof plan"
-        aria-describedby={hintId}
-        className={classNames(styles['area'], styles[tool.cursor])}
-        style={gridStyle(view)}
-        onKeyDown={onKeyDown}
-        {...gestures}
-      >
-        <p id={hintId} className={styles['hidden']}>
-          {tool.cross === null
-            ? 'Arrow keys move the sheet, plus and minus zoom, 0 shows the whole roof. Facets and findings are also listed in tables.'
-            : 'Arrow keys move the cross, with Shift in larger steps; Space puts a corner or pin there.'}
-        </p>
-        <svg className={styles['svg']} width={size.width} height={size.height} aria-hidden="true">
-          <g
-            transform={`translate(${view.originX} ${view.originY}) scale(${view.scale} ${-view.scale})`}
-            style={perPixelStyle(view)}
-          >
-            <FacetShapes facets={drawing.facets} stateOf={highlights.facet} />
-            <EdgeLines edges={drawing.edges} />
-            <PinLines pins={drawing.pins} stateOf={highlights.finding} />
-            {showsCameras ? <CameraMarks cameras={drawing.cameras} stateOf={highlights.photo} /> : null}
-            <FacetLabels facets={drawing.facets} pins={drawing.pins} scale={view.scale} />
-            <PinMarks pins={drawing.pins} stateOf={highlights.finding} />
-          </g>
-          <FrontMark drawing={drawing} view={view} />
-          {tool.overlay?.(view)}
-          <Cross tool={tool} view={view} />
-        </svg>
-        {tool.handles?.(view)}
+      <div className={styles['sheet']}>
+        {/* oxlint-disable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions -- a drawing sheet is worked by pointer and arrow keys; "application" is the role for that */}
+        <div
+          ref={stage.setArea}
+          role="application"
+          tabIndex={0}
+          aria-label="Roof plan"
+          aria-describedby={hintId}
+          className={classNames(styles['area'], styles[tool.cursor])}
+          style={gridStyle(view)}
+          onKeyDown={onKeyDown}
+          {...gestures}
+        >
+          <p id={hintId} className={styles['hidden']}>
+            {tool.cross === null
+              ? 'Arrow keys move the sheet, plus and minus zoom, 0 shows the whole roof. Facets and findings are also listed in tables.'
+              : 'Arrow keys move the cross, with Shift in larger steps; Space puts a corner or pin there.'}
+          </p>
+          <svg className={styles['svg']} width={size.width} height={size.height} aria-hidden="true">
+            <PlanShapes scene={scene} />
+            <FrontMark drawing={drawing} view={view} />
+            {tool.overlay?.(view)}
+            <Cross tool={tool} view={view} />
+          </svg>
+          {tool.handles?.(view)}
+        </div>
+        {/* oxlint-enable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions */}
+        <div className={styles['furniture']}>
+          <ScaleBar view={view} />
+          <Legend drawing={drawing} showsCameras={showsCameras} />
+        </div>
+        <NorthArrow upAzimuthDeg={drawing.upAzimuthDeg} />
       </div>
-      {/* oxlint-enable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions */}
-      <div className={styles['furniture']}>
-        <ScaleBar view={view} />
-        <Legend drawing={drawing} showsCameras={showsCameras} />
-      </div>
-      <NorthArrow upAzimuthDeg={drawing.upAzimuthDeg} />
       {children}
     </div>
+  )
+}
+
+/** Everything of the plan that moves and scales with the view: one transform, and shapes that don't know of it. */
+function PlanShapes({ scene }: { scene: PlanScene }) {
+  const { stage, drawing, highlights, showsCameras } = scene
+  const { view } = stage
+  return (
+    <g
+      transform={`translate(${view.originX} ${view.originY}) scale(${view.scale} ${-view.scale})`}
+      style={perPixelStyle(view)}
+    >
+      <FacetShapes facets={drawing.facets} stateOf={highlights.facet} />
+      <EdgeLines edges={drawing.edges} />
+      <PinLines pins={drawing.pins} stateOf={highlights.finding} />
+      {showsCameras ? <CameraMarks cameras={drawing.cameras} stateOf={highlights.photo} /> : null}
+      <FacetLabels facets={drawing.facets} pins={drawing.pins} scale={view.scale} />
+      <PinMarks pins={drawing.pins} stateOf={highlights.finding} />
+    </g>
   )
 }
 

@@ -59,7 +59,9 @@ export function PlanWorkspace() {
         <ModeOnStage scene={scene} mode={mode} onMode={setMode} onNewFinding={setNewPin} />
         {looking && facets.length === 0 ? <Teaching onDraw={draw} /> : null}
       </div>
-      {facets.length === 0 ? null : <FacetsFoot onOpen={(facetId) => setMode({ kind: 'shape', facetId })} />}
+      {facets.length === 0 || !looking ? null : (
+        <FacetsFoot onOpen={(facetId) => setMode({ kind: 'shape', facetId })} />
+      )}
       <SheetSettings isOpen={showsSheet} onClose={() => setShowsSheet(false)} />
       {newPin === null ? null : (
         <FindingDialog

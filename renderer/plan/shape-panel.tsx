@@ -16,7 +16,7 @@ export function ShapePanel({ facet, shaping, onDone }: ShapePanelProps) {
   const { picked, refusal, detached } = shaping
   const canRemove = picked !== null && facet.outline.length > 3
   return (
-    <section className={styles['floating']} aria-label={`Corners of facet ${facet.letter}`} data-plan-control>
+    <section className={styles['tool']} aria-label={`Corners of facet ${facet.letter}`}>
       <p className={styles['lead']}>Corners of facet {facet.letter}</p>
       <p className={styles['quiet']}>
         Drag a square to move a corner, a circle to add one, the cross to move the facet; an arrow says over which side
