@@ -118,7 +118,11 @@ export function photosArea(world: DeskWorld): Area<'photos'> & Area<'cameras'> {
           photos.length === 1 && first !== undefined ? `photo ${photoLabel(first.number)}` : `${photos.length} photos`
         return {
           summary: `${set.leftOutBecause === undefined ? 'Tag' : set.leftOutBecause === null ? 'Take back in' : 'Leave out'} ${what}`,
-          writes: photos.map((photo): Write => ({ record: 'photo', id: photo.id, after: { ...photo.tags, ...set } })),
+          writes: photos.map((photo): Write => ({
+            record: 'photo',
+            id: photo.id,
+            after: { ...photo.tags, ...onlyGiven(set) },
+          })),
           result: {},
         }
       }),
@@ -134,6 +138,13 @@ export function photosArea(world: DeskWorld): Area<'photos'> & Area<'cameras'> {
         }
       }),
   }
+}
+
+/** A field that is there but undefined, as the window's channel can carry it, is not a change. */
+function onlyGiven<T extends object>(patch: T): Partial<T> {
+  const given: Partial<T> = { ...patch }
+  for (const key in given) if (given[key] === undefined) delete given[key]
+  return given
 }
 
 /** Findings. */

@@ -1,0 +1,3 @@
+import { cpus } from 'os'
+
+export const cores = cpus().length

@@ -1,0 +1,3 @@
+import { BrowserWindow } from 'electron'
+
+export const deskWindow = new BrowserWindow()

@@ -1,0 +1,3 @@
+import PDFDocument from 'pdfkit'
+
+export const pages = new PDFDocument()
