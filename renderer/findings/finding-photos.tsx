@@ -1,6 +1,7 @@
 import { photoRoleLabels } from '../../app/evidence/catalog/labels.ts'
 import type { Finding } from '../../app/evidence/finding.ts'
 import { photoLabel } from '../../app/evidence/photo.ts'
+import { photosById } from '../photos/photo-index.ts'
 import { PhotoThumb } from '../photos/photo-thumb.tsx'
 import { useJob } from '../state/job-state.tsx'
 import { useSelection } from '../state/selection.tsx'
@@ -14,7 +15,7 @@ export function FindingPhotos({ finding }: { finding: Finding }) {
   return (
     <ul className={styles['photos']}>
       {finding.photos.map(({ photoId, role }) => {
-        const photo = photos.find(({ id }) => id === photoId)
+        const photo = photosById(photos).get(photoId)
         if (photo === undefined) return null
         return (
           <li key={photoId}>

@@ -1,9 +1,10 @@
-import { useMemo, useState } from 'react'
+import { useState } from 'react'
 import { photoRoleLabels } from '../../app/evidence/catalog/labels.ts'
 import { type PhotoRole, photoRoleSchema } from '../../app/evidence/catalog/keys.ts'
 import type { Finding } from '../../app/evidence/finding.ts'
 import { photoLabel, type Photo } from '../../app/evidence/photo.ts'
 import type { PhotoId } from '../../app/job/ids.ts'
+import { photosById } from '../photos/photo-index.ts'
 import { PhotoThumb } from '../photos/photo-thumb.tsx'
 import { useJob } from '../state/job-state.tsx'
 import { Button } from '../ui/button.tsx'
@@ -29,7 +30,7 @@ export function PhotosSection({ form, lackingRoles }: PhotosSectionProps) {
   const { draft, change } = form
   const { photos } = useJob()
   const [picking, setPicking] = useState(false)
-  const byId = useMemo(() => new Map(photos.map((photo) => [photo.id, photo])), [photos])
+  const byId = photosById(photos)
   const set = (next: readonly Attached[]) => change({ photos: [...next] })
   function attach(ids: readonly PhotoId[]) {
     setPicking(false)

@@ -28,7 +28,7 @@ export function PhotoDetails() {
       ) : (
         <SeveralPictures photos={photos} />
       )}
-      <TagFields key={photos.map(({ id }) => id).join()} />
+      <TagFields />
       <FindingsOfPhotos />
       {photos.length === 1 ? <OnePhoto photo={lead} /> : null}
     </div>

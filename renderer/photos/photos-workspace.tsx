@@ -11,6 +11,7 @@ import { EmptyState } from '../ui/empty-state.tsx'
 import { ContactSheet } from './contact-sheet.tsx'
 import { PhotoTally } from './photo-tally.tsx'
 import { EVERY_PHOTO, filteredPhotos } from './photo-filter.ts'
+import { photosById } from './photo-index.ts'
 import { groupedPhotos } from './photo-groups.ts'
 import { sortedPhotos } from './photo-order.ts'
 import { PhotosBar, type SheetLook } from './photos-bar.tsx'
@@ -48,7 +49,7 @@ function PhotoDesk() {
   const orderIds = useMemo(() => order.map(({ id }) => id), [order])
   const picking = usePicking(orderIds)
   const lead = selection.kind === 'photos' ? selection.lead : null
-  const large = isLarge ? (photos.find(({ id }) => id === lead) ?? null) : null
+  const large = isLarge && lead !== null ? (photosById(photos).get(lead) ?? null) : null
   const open = (id: PhotoId) => {
     if (!picking.pickedIds.has(id)) picking.pick(id, 'alone')
     setLarge(true)

@@ -3,6 +3,7 @@ import type { PhotoTagsPatch } from '../../app/contract/edits.ts'
 import type { Photo, PhotoTags } from '../../app/evidence/photo.ts'
 import type { JobId } from '../../app/job/ids.ts'
 import { useEdit, useJob } from '../state/job-state.tsx'
+import { photosById } from './photo-index.ts'
 import { useSelection } from '../state/selection.tsx'
 
 type LastTags = Pick<PhotoTags, 'facetId' | 'component' | 'condition' | 'role'>
@@ -29,7 +30,7 @@ export function useTagging(): Tagging {
   const ids = selection.kind === 'photos' ? selection.ids : null
   const selected = useMemo(() => {
     if (ids === null) return []
-    const byId = new Map(photos.map((photo) => [photo.id, photo]))
+    const byId = photosById(photos)
     return ids.flatMap((id) => byId.get(id) ?? [])
   }, [photos, ids])
   const last = lastTags.get(job.id)

@@ -1,34 +1,34 @@
 import { memo } from 'react'
 import type { CameraShape, PlanDrawing } from '../../app/roof/plan-drawing.ts'
 import { classNames } from '../ui/class-names.ts'
-import type { ShapeState } from './facet-shapes.tsx'
+import { atScale, type ShapeState } from './facet-shapes.tsx'
 import { hitAttribute } from './plan-hit.ts'
 import styles from './plan-shapes.module.css'
 
 interface CameraMarksProps {
   readonly cameras: PlanDrawing['cameras']
   readonly stateOf: (photoId: string) => ShapeState
+  /** Pixels per foot. */
+  readonly scale: number
 }
 
-/** Where photos were taken, with a wedge where the camera wrote which way it looked, in plan feet. */
-export const CameraMarks = memo(function CameraMarks({ cameras, stateOf }: CameraMarksProps) {
+/** Where photos were taken, with a wedge where the camera wrote which way it looked, in pixels from the plan's origin. */
+export const CameraMarks = memo(function CameraMarks({ cameras, stateOf, scale }: CameraMarksProps) {
   return (
     <g>
       {cameras.map((camera) => (
-        <CameraMark key={camera.photoId} camera={camera} state={stateOf(camera.photoId)} />
+        <g key={camera.photoId} transform={atScale(camera.at, scale)}>
+          <CameraMark camera={camera} state={stateOf(camera.photoId)} />
+        </g>
       ))}
     </g>
   )
 })
 
 const CameraMark = memo(function CameraMark({ camera, state }: { camera: CameraShape; state: ShapeState }) {
-  const { at, looking } = camera
+  const { looking } = camera
   return (
-    <g
-      className={classNames(styles['camera'], styles[state])}
-      style={{ transform: `translate(${at.xFt}px, ${at.yFt}px) scale(var(--per-pixel), calc(-1 * var(--per-pixel)))` }}
-      {...hitAttribute({ kind: 'photo', id: camera.photoId })}
-    >
+    <g className={classNames(styles['camera'], styles[state])} {...hitAttribute({ kind: 'photo', id: camera.photoId })}>
       <title>{camera.label}</title>
       {looking === null ? null : (
         <path

@@ -25,30 +25,6 @@ export const FacetShapes = memo(function FacetShapes({ facets, stateOf }: FacetS
   )
 })
 
-interface FacetLabelsProps {
-  readonly facets: PlanDrawing['facets']
-  readonly pins: PlanDrawing['pins']
-  /** Pixels per foot: labels that would not fit are left away. */
-  readonly scale: number
-}
-
-/** The facets' letters with pitch and downhill arrow, clear of the pins, in plan feet. */
-export const FacetLabels = memo(function FacetLabels({ facets, pins, scale }: FacetLabelsProps) {
-  const places = useMemo(() => {
-    const markers = pins.map((pin) => pin.markerAt)
-    return facets.map((facet) => ({ facet, place: labelPlace(facet.outline, facet.labelAt, markers) }))
-  }, [facets, pins])
-  return (
-    <g>
-      {places.map(({ facet, place }) => {
-        const roomPx = place.roomFt * scale
-        const detail = roomPx > 34 ? 'full' : roomPx > 20 ? 'arrow' : 'letter'
-        return <FacetLabel key={facet.id} facet={facet} at={place.at} detail={detail} />
-      })}
-    </g>
-  )
-})
-
 const FacetOutline = memo(function FacetOutline({ facet, state }: { facet: FacetShape; state: ShapeState }) {
   return (
     <path
@@ -60,23 +36,49 @@ const FacetOutline = memo(function FacetOutline({ facet, state }: { facet: Facet
   )
 })
 
+interface FacetLabelsProps {
+  readonly facets: PlanDrawing['facets']
+  readonly pins: PlanDrawing['pins']
+  /** Pixels per foot: labels that would not fit are left away. */
+  readonly scale: number
+}
+
+/** The facets' letters with pitch and downhill arrow, clear of the pins, in pixels from the plan's origin. */
+export const FacetLabels = memo(function FacetLabels({ facets, pins, scale }: FacetLabelsProps) {
+  const places = useMemo(() => {
+    const markers = pins.map((pin) => pin.markerAt)
+    return facets.map((facet) => ({ facet, place: labelPlace(facet.outline, facet.labelAt, markers) }))
+  }, [facets, pins])
+  return (
+    <g>
+      {places.map(({ facet, place }) => {
+        const roomPx = place.roomFt * scale
+        const detail = roomPx > 34 ? 'full' : roomPx > 20 ? 'arrow' : 'letter'
+        return (
+          <g key={facet.id} transform={atScale(place.at, scale)}>
+            <FacetLabel facet={facet} detail={detail} />
+          </g>
+        )
+      })}
+    </g>
+  )
+})
+
+/** Where a mark of a fixed size stands, in pixels from the plan's origin on the screen. */
+export function atScale(at: PlanPoint, scale: number): string {
+  return `translate(${at.xFt * scale} ${-at.yFt * scale})`
+}
+
 interface FacetLabelProps {
   readonly facet: FacetShape
-  readonly at: PlanPoint
   readonly detail: 'full' | 'arrow' | 'letter'
 }
 
-const FacetLabel = memo(function FacetLabel({ facet, at, detail }: FacetLabelProps) {
+const FacetLabel = memo(function FacetLabel({ facet, detail }: FacetLabelProps) {
   const { downhill } = facet
   const turn = (Math.atan2(downhill.x, downhill.y) * 180) / Math.PI
   return (
-    <g
-      className={styles['label']}
-      style={{
-        transform: `translate(${at.xFt}px, ${at.yFt}px) scale(var(--per-pixel), calc(-1 * var(--per-pixel)))`,
-      }}
-      {...hitAttribute({ kind: 'facet', id: facet.id })}
-    >
+    <g className={styles['label']}>
       <text className={styles['letter']} textAnchor="middle" dominantBaseline="central">
         {facet.letter}
       </text>

@@ -1,7 +1,7 @@
 import { memo } from 'react'
 import type { PinShape, PlanDrawing } from '../../app/roof/plan-drawing.ts'
 import { classNames } from '../ui/class-names.ts'
-import type { ShapeState } from './facet-shapes.tsx'
+import { atScale, type ShapeState } from './facet-shapes.tsx'
 import { hitAttribute } from './plan-hit.ts'
 import styles from './plan-shapes.module.css'
 
@@ -27,25 +27,23 @@ export const PinLines = memo(function PinLines({ pins, stateOf }: PinMarksProps)
   )
 })
 
-/** The findings' numbered markers: filled for damage, open for everything else, in plan feet. */
-export const PinMarks = memo(function PinMarks({ pins, stateOf }: PinMarksProps) {
+/** The findings' numbered markers: filled for damage, open for everything else, in pixels from the plan's origin. */
+export const PinMarks = memo(function PinMarks({ pins, stateOf, scale }: PinMarksProps & { readonly scale: number }) {
   return (
     <g>
       {pins.map((pin) => (
-        <PinMark key={pin.findingId} pin={pin} state={stateOf(pin.findingId)} />
+        <g key={pin.findingId} transform={atScale(pin.markerAt, scale)}>
+          <PinMark pin={pin} state={stateOf(pin.findingId)} />
+        </g>
       ))}
     </g>
   )
 })
 
 const PinMark = memo(function PinMark({ pin, state }: { pin: PinShape; state: ShapeState }) {
-  const { markerAt } = pin
   return (
     <g
       className={classNames(styles['pin'], styles[state], pin.filled && styles['filled'])}
-      style={{
-        transform: `translate(${markerAt.xFt}px, ${markerAt.yFt}px) scale(var(--per-pixel), calc(-1 * var(--per-pixel)))`,
-      }}
       {...hitAttribute({ kind: 'finding', id: pin.findingId })}
     >
       <circle className={styles['pinHalo']} r="14.5" />

@@ -4,10 +4,8 @@ import type { FacetId, FindingId, PhotoId } from '../../app/job/ids.ts'
 import type { PlanPoint } from '../../app/job/places.ts'
 import type { PlanBounds } from '../../app/roof/plan-drawing.ts'
 import { useJob } from '../state/job-state.tsx'
-import { CameraMarks } from './camera-marks.tsx'
-import { FacetLabels, FacetShapes, type ShapeState } from './facet-shapes.tsx'
 import styles from './plan-inset.module.css'
-import { PinLines, PinMarks } from './pin-marks.tsx'
+import { type PlanHighlights, PlanShapes } from './plan-shapes.tsx'
 import { fittedView } from './plan-view.ts'
 
 const SIZE = { width: 280, height: 168 }
@@ -27,23 +25,26 @@ export function PlanInset({ facetId, photoId, findingId }: PlanInsetProps) {
   const { facets, findings, photos, job } = useJob()
   const { frame, sheet } = job
   const { frontAzimuthDeg } = sheet.property
-  const drawing = useMemo(
+  const roof = useMemo(
+    () => drawPlan({ facets, findings: [], photos: [], frame, frontAzimuthDeg }),
+    [facets, frame, frontAzimuthDeg],
+  )
+  const { pins, cameras } = useMemo(
     () =>
       drawPlan({
-        facets,
+        facets: [],
         findings: findings.filter(({ id }) => id === findingId),
         photos: photos.filter(({ id }) => id === photoId),
         frame,
         frontAzimuthDeg,
       }),
-    [facets, findings, photos, frame, frontAzimuthDeg, findingId, photoId],
+    [findings, photos, frame, frontAzimuthDeg, findingId, photoId],
   )
+  const highlights = useMemo(() => insetHighlights(facetId), [facetId])
   if (facets.length === 0) return null
-  const [camera] = drawing.cameras
-  const isFar = camera !== undefined && isFarFrom(drawing.bounds, camera.at)
-  const shown = camera === undefined || isFar ? drawing.bounds : reaching(drawing.bounds, camera.at)
-  const view = fittedView(shown, SIZE)
-  const stateOf = (id: string): ShapeState => (id === facetId ? 'selected' : 'plain')
+  const [camera] = cameras
+  const isFar = camera !== undefined && isFarFrom(roof.bounds, camera.at)
+  const shown = camera === undefined || isFar ? roof.bounds : reaching(roof.bounds, camera.at)
   return (
     <figure className={styles['inset']}>
       <svg
@@ -52,23 +53,26 @@ export function PlanInset({ facetId, photoId, findingId }: PlanInsetProps) {
         role="img"
         aria-label="Place on the plan"
       >
-        <g
-          className={styles['lines']}
-          transform={`translate(${view.originX} ${view.originY}) scale(${view.scale} ${-view.scale})`}
-          style={{ ['--per-pixel' as string]: String(1 / view.scale) }}
-        >
-          <FacetShapes facets={drawing.facets} stateOf={stateOf} />
-          <PinLines pins={drawing.pins} stateOf={() => 'selected'} />
-          <FacetLabels facets={drawing.facets} pins={drawing.pins} scale={view.scale * 0.8} />
-          {isFar ? null : <CameraMarks cameras={drawing.cameras} stateOf={() => 'selected'} />}
-          <PinMarks pins={drawing.pins} stateOf={() => 'selected'} />
-        </g>
+        <PlanShapes
+          drawing={{ ...roof, edges: [], pins, cameras: isFar ? [] : cameras }}
+          highlights={highlights}
+          view={fittedView(shown, SIZE)}
+        />
       </svg>
       {isFar ? (
         <figcaption className={styles['far']}>The camera's position is too far off the roof to draw.</figcaption>
       ) : null}
     </figure>
   )
+}
+
+/** Only what the record is about is drawn beside the roof, so all of it is picked out. */
+function insetHighlights(facetId: FacetId | null): PlanHighlights {
+  return {
+    facet: (id) => (id === facetId ? 'selected' : 'plain'),
+    finding: () => 'selected',
+    photo: () => 'selected',
+  }
 }
 
 function isFarFrom(bounds: PlanBounds, { xFt, yFt }: PlanPoint): boolean {

@@ -1,14 +1,11 @@
 import { Button } from '../ui/button.tsx'
 import { Checkbox } from '../ui/checkbox.tsx'
-import { IconButton } from '../ui/icon-button.tsx'
 import { KeyHint } from '../ui/key-hint.tsx'
 import type { PlanMode } from './plan-mode.ts'
 import styles from './plan-workspace.module.css'
-import type { PlanStage } from './use-plan-stage.ts'
 
 interface PlanToolbarProps {
   readonly mode: PlanMode['kind']
-  readonly stage: PlanStage
   readonly canShape: boolean
   readonly showsCameras: boolean
   readonly onCameras: (shown: boolean) => void
@@ -18,11 +15,9 @@ interface PlanToolbarProps {
   readonly onSheet: () => void
 }
 
-const ZOOM_STEP = 1.4
-
 /** What can be done on the plan, and how it is looked at. */
 export function PlanToolbar(props: PlanToolbarProps) {
-  const { mode, stage, canShape } = props
+  const { mode, canShape } = props
   return (
     <div className={styles['toolbar']} role="toolbar" aria-label="Roof plan">
       <Button onPress={props.onDraw} isDisabled={mode !== 'look'}>
@@ -41,9 +36,6 @@ export function PlanToolbar(props: PlanToolbarProps) {
       <Button look="quiet" onPress={props.onSheet} isDisabled={mode !== 'look'}>
         Sheet…
       </Button>
-      <IconButton icon="minus" label="Zoom out" keys="-" onPress={() => stage.zoom(1 / ZOOM_STEP)} />
-      <IconButton icon="plus" label="Zoom in" keys="+" onPress={() => stage.zoom(ZOOM_STEP)} />
-      <IconButton icon="fit" label="Show the whole roof" keys="0" onPress={stage.fit} />
     </div>
   )
 }

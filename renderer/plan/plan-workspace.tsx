@@ -14,7 +14,6 @@ import { FacetsTable } from './facets-table.tsx'
 import { LookMode } from './look-mode.tsx'
 import { NameMode } from './name-mode.tsx'
 import { PinMode } from './pin-mode.tsx'
-import type { PlanScene } from './plan-canvas.tsx'
 import { LOOK, type PlanMode } from './plan-mode.ts'
 import { PlanToolbar } from './plan-toolbar.tsx'
 import styles from './plan-workspace.module.css'
@@ -30,8 +29,6 @@ export function PlanWorkspace() {
   const [showsCameras, setShowsCameras] = useState(false)
   const [showsSheet, setShowsSheet] = useState(false)
   const [newPin, setNewPin] = useState<Pin | null>(null)
-  const scene = usePlanScene(showsCameras)
-  const { stage } = scene
   const looking = mode.kind === 'look'
   const facet = facets.find((one) => selection.kind === 'facet' && one.id === selection.id)
 
@@ -41,12 +38,11 @@ export function PlanWorkspace() {
   }
   const pin = () => setMode({ kind: 'pin', findingId: selection.kind === 'finding' ? selection.id : null })
   const cameras = () => setShowsCameras(!showsCameras)
-  usePlanKeys({ isLooking: looking, canShape: facet !== undefined, draw, shape, pin, cameras, fit: stage.fit })
+  usePlanKeys({ isLooking: looking, canShape: facet !== undefined, draw, shape, pin, cameras })
   return (
     <div className={styles['workspace']}>
       <PlanToolbar
         mode={mode.kind}
-        stage={stage}
         canShape={facet !== undefined}
         showsCameras={showsCameras}
         onCameras={setShowsCameras}
@@ -56,7 +52,7 @@ export function PlanWorkspace() {
         onSheet={() => setShowsSheet(true)}
       />
       <div className={styles['canvas']}>
-        <ModeOnStage scene={scene} mode={mode} onMode={setMode} onNewFinding={setNewPin} />
+        <ModeOnStage showsCameras={showsCameras} mode={mode} onMode={setMode} onNewFinding={setNewPin} />
         {looking && facets.length === 0 ? <Teaching onDraw={draw} /> : null}
       </div>
       {facets.length === 0 || !looking ? null : (
@@ -83,10 +79,9 @@ interface PlanKeys {
   shape(): void
   pin(): void
   cameras(): void
-  fit(): void
 }
 
-function usePlanKeys({ isLooking, canShape, draw, shape, pin, cameras, fit }: PlanKeys): void {
+function usePlanKeys({ isLooking, canShape, draw, shape, pin, cameras }: PlanKeys): void {
   const enabled = isLooking
   useCommands([
     { id: 'plan.draw', label: 'Draw a facet', keys: 'D', enabled, perform: draw },
@@ -99,19 +94,28 @@ function usePlanKeys({ isLooking, canShape, draw, shape, pin, cameras, fit }: Pl
     },
     { id: 'plan.pin', label: 'Place a pin', keys: 'P', enabled, perform: pin },
     { id: 'plan.cameras', label: 'Show or hide the cameras', keys: 'C', enabled, perform: cameras },
-    { id: 'plan.fit', label: 'Show the whole roof', keys: '0', enabled, perform: fit },
   ])
 }
 
 interface ModeOnStageProps {
-  readonly scene: PlanScene
+  readonly showsCameras: boolean
   readonly mode: PlanMode
   readonly onMode: (mode: PlanMode) => void
   readonly onNewFinding: (pin: Pin) => void
 }
 
-function ModeOnStage({ scene, mode, onMode, onNewFinding }: ModeOnStageProps) {
+function ModeOnStage({ showsCameras, mode, onMode, onNewFinding }: ModeOnStageProps) {
   const { facets, findings } = useJob()
+  const scene = usePlanScene(showsCameras)
+  useCommands([
+    {
+      id: 'plan.fit',
+      label: 'Show the whole roof',
+      keys: '0',
+      enabled: mode.kind === 'look',
+      perform: scene.stage.fit,
+    },
+  ])
   switch (mode.kind) {
     case 'look':
       return <LookMode scene={scene} onMode={onMode} />

@@ -43,7 +43,7 @@ export function ScaleBar({ view }: { view: PlanView }) {
 }
 
 /** What the lines and pins of the plan mean: only those that are there. */
-export function Legend({ drawing, showsCameras }: { drawing: PlanDrawing; showsCameras: boolean }) {
+export function Legend({ drawing }: { drawing: PlanDrawing }) {
   const present = new Set(drawing.edges.map((edge) => edge.kind))
   const kinds = (Object.keys(edgeWords) as EdgeKind[]).filter((kind) => present.has(kind))
   const hasDamage = drawing.pins.some((pin) => pin.filled)
@@ -61,7 +61,7 @@ export function Legend({ drawing, showsCameras }: { drawing: PlanDrawing; showsC
       ))}
       {hasDamage ? <PinKey filled words="Damage" /> : null}
       {hasOther ? <PinKey filled={false} words="Other finding" /> : null}
-      {showsCameras && drawing.cameras.length > 0 ? <CameraKey /> : null}
+      {drawing.cameras.length > 0 ? <CameraKey /> : null}
     </ul>
   )
 }

@@ -3,7 +3,8 @@ import { drawPlan } from '../../app/roof/draw-plan.ts'
 import { useJob } from '../state/job-state.tsx'
 import { useRelated, useSelection } from '../state/selection.tsx'
 import type { ShapeState } from './facet-shapes.tsx'
-import type { PlanHighlights, PlanScene } from './plan-canvas.tsx'
+import type { PlanScene } from './plan-canvas.tsx'
+import type { PlanHighlights } from './plan-shapes.tsx'
 import { usePlanStage } from './use-plan-stage.ts'
 
 /** The open job's plan, what of it is selected, and the stage it is shown on. */
@@ -12,12 +13,12 @@ export function usePlanScene(showsCameras: boolean): PlanScene {
   const { frame } = job
   const { frontAzimuthDeg } = job.sheet.property
   const drawing = useMemo(
-    () => drawPlan({ facets, findings, photos, frame, frontAzimuthDeg }),
-    [facets, findings, photos, frame, frontAzimuthDeg],
+    () => drawPlan({ facets, findings, photos: showsCameras ? photos : [], frame, frontAzimuthDeg }),
+    [facets, findings, photos, frame, frontAzimuthDeg, showsCameras],
   )
   const highlights = usePlanHighlights()
   const stage = usePlanStage(drawing.bounds)
-  return useMemo(() => ({ stage, drawing, highlights, showsCameras }), [stage, drawing, highlights, showsCameras])
+  return useMemo(() => ({ stage, drawing, highlights }), [stage, drawing, highlights])
 }
 
 function usePlanHighlights(): PlanHighlights {

@@ -1,0 +1,43 @@
+import { CameraMarks } from './camera-marks.tsx'
+import { EdgeLines } from './edge-lines.tsx'
+import { FacetLabels, FacetShapes } from './facet-shapes.tsx'
+import { PinLines, PinMarks } from './pin-marks.tsx'
+import type { PlanDrawing } from '../../app/roof/plan-drawing.ts'
+import type { ShapeState } from './facet-shapes.tsx'
+import type { PlanView } from './plan-view.ts'
+
+/** What of the plan belongs to the present selection. */
+export interface PlanHighlights {
+  readonly facet: (id: string) => ShapeState
+  readonly finding: (id: string) => ShapeState
+  readonly photo: (id: string) => ShapeState
+}
+
+interface PlanShapesProps {
+  readonly drawing: PlanDrawing
+  readonly highlights: PlanHighlights
+  readonly view: PlanView
+}
+
+/**
+ * The whole drawing, for use inside an SVG. Lines and areas stand in plan feet under one transform; letters, pins and
+ * cameras keep their size on the screen and only change place. Panning changes nothing but the two transforms.
+ */
+export function PlanShapes({ drawing, highlights, view }: PlanShapesProps) {
+  const { originX, originY, scale } = view
+  const { facets, pins } = drawing
+  return (
+    <>
+      <g transform={`translate(${originX} ${originY}) scale(${scale} ${-scale})`}>
+        <FacetShapes facets={facets} stateOf={highlights.facet} />
+        <EdgeLines edges={drawing.edges} />
+        <PinLines pins={pins} stateOf={highlights.finding} />
+      </g>
+      <g transform={`translate(${originX} ${originY})`}>
+        <CameraMarks cameras={drawing.cameras} stateOf={highlights.photo} scale={scale} />
+        <FacetLabels facets={facets} pins={pins} scale={scale} />
+        <PinMarks pins={pins} stateOf={highlights.finding} scale={scale} />
+      </g>
+    </>
+  )
+}
