@@ -1,9 +1,10 @@
+import { memo, useDeferredValue } from 'react'
 import { findingLabel } from '../../app/evidence/finding.ts'
 import type { Photo } from '../../app/evidence/photo.ts'
 import { whatWords } from '../../app/packet/finding-words.ts'
 import { PlanInset } from '../plan/plan-inset.tsx'
 import { useJob } from '../state/job-state.tsx'
-import { useRelated, useSelection } from '../state/selection.tsx'
+import { useSelection } from '../state/selection.tsx'
 import { PhotoFacts } from './photo-facts.tsx'
 import styles from './photo-details.module.css'
 import { PhotoThumb } from './photo-thumb.tsx'
@@ -15,25 +16,30 @@ const AT_MOST = 12
 
 /** The selected photo's picture, tags, findings and facts; for several, what they have in common. */
 export function PhotoDetails() {
-  const { selection } = useSelection()
-  const { photos } = useTagging()
-  const lead = photos.find((photo) => selection.kind === 'photos' && photo.id === selection.lead)
-  if (lead === undefined) return <p className={styles['quiet']}>This photo is not in the job.</p>
+  // Stepping through the sheet goes first; the details follow as soon as there is time.
+  const photos = useDeferredValue(useTagging().photos)
+  return <DetailsOf photos={photos} />
+}
+
+const DetailsOf = memo(function DetailsOf({ photos }: { photos: readonly Photo[] }) {
+  const [first] = photos
+  if (first === undefined) return <p className={styles['quiet']}>This photo is not in the job.</p>
+  const isOne = photos.length === 1
   return (
     <div className={styles['details']}>
-      {photos.length === 1 ? (
+      {isOne ? (
         <div className={styles['picture']}>
-          <PhotoThumb photo={lead} />
+          <PhotoThumb photo={first} />
         </div>
       ) : (
         <SeveralPictures photos={photos} />
       )}
-      <TagFields />
-      <FindingsOfPhotos />
-      {photos.length === 1 ? <OnePhoto photo={lead} /> : null}
+      <TagFields photos={photos} />
+      <FindingsOfPhotos photos={photos} />
+      {isOne ? <OnePhoto photo={first} /> : null}
     </div>
   )
-}
+})
 
 function OnePhoto({ photo }: { photo: Photo }) {
   return (
@@ -64,15 +70,15 @@ function SeveralPictures({ photos }: { photos: readonly Photo[] }) {
   )
 }
 
-function FindingsOfPhotos() {
+function FindingsOfPhotos({ photos }: { photos: readonly Photo[] }) {
   const { findings } = useJob()
   const { select } = useSelection()
-  const { findingIds } = useRelated()
-  const own = findings.filter(({ id }) => findingIds.has(id))
+  const ids = new Set(photos.map(({ id }) => id))
+  const own = findings.filter((finding) => finding.photos.some(({ photoId }) => ids.has(photoId)))
   return (
     <section className={styles['findings']} aria-label="Findings">
       <h3>Findings</h3>
-      {own.length === 0 ? <p className={styles['quiet']}>Shown by no finding yet. N starts one.</p> : null}
+      {own.length === 0 ? <p className={styles['quiet']}>Shown by no finding yet.</p> : null}
       <ul>
         {own.map((finding) => (
           <li key={finding.id}>

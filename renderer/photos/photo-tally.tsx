@@ -1,4 +1,4 @@
-import { useMemo } from 'react'
+import { memo, useMemo } from 'react'
 import { useJob } from '../state/job-state.tsx'
 import { TextField } from '../ui/text-field.tsx'
 import { countWords } from '../ui/quantity-words.ts'
@@ -13,7 +13,7 @@ interface PhotoTallyProps {
 }
 
 /** How far tagging has come, in numbers, with the untagged ones a click away; and the words to find photos by. */
-export function PhotoTally({ shown, filter, onFilter }: PhotoTallyProps) {
+export const PhotoTally = memo(function PhotoTally({ shown, filter, onFilter }: PhotoTallyProps) {
   const { photos } = useJob()
   const counts = useMemo(() => photoCounts(photos), [photos])
   const all = countWords(counts.all, 'photo')
@@ -50,4 +50,4 @@ export function PhotoTally({ shown, filter, onFilter }: PhotoTallyProps) {
       </div>
     </div>
   )
-}
+})

@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import { photoRoleSchema } from '../../app/evidence/catalog/keys.ts'
 import { photoRoleLabels } from '../../app/evidence/catalog/labels.ts'
 import { useJob } from '../state/job-state.tsx'
@@ -45,7 +46,7 @@ interface PhotosBarProps {
 }
 
 /** Arranges and narrows the contact sheet. */
-export function PhotosBar({ look, onLook, filter, onFilter }: PhotosBarProps) {
+export const PhotosBar = memo(function PhotosBar({ look, onLook, filter, onFilter }: PhotosBarProps) {
   const at = tileSizes.findIndex((size) => size >= look.tilePx)
   const resize = (step: number) => onLook({ ...look, tilePx: tileSizes[at + step] ?? look.tilePx })
   return (
@@ -77,7 +78,7 @@ export function PhotosBar({ look, onLook, filter, onFilter }: PhotosBarProps) {
       />
     </div>
   )
-}
+})
 
 function FilterFields({ filter, onFilter }: Pick<PhotosBarProps, 'filter' | 'onFilter'>) {
   const { facets } = useJob()

@@ -1,11 +1,13 @@
-import { useMemo } from 'react'
+import { memo, useMemo } from 'react'
+import type { PhotoTagsPatch } from '../../app/contract/edits.ts'
 import { componentChoices, conditionChoices } from '../../app/evidence/catalog/choices.ts'
 import { photoRoleLabels } from '../../app/evidence/catalog/labels.ts'
 import { photoRoleSchema } from '../../app/evidence/catalog/keys.ts'
+import type { Photo } from '../../app/evidence/photo.ts'
 import { SavedText } from '../plan/saved-text.tsx'
 import { useJob } from '../state/job-state.tsx'
 import { Button } from '../ui/button.tsx'
-import { SelectField } from '../ui/select-field.tsx'
+import { type Option, SelectField } from '../ui/select-field.tsx'
 import styles from './photo-details.module.css'
 import { type Shared, sharedTags } from './shared-tags.ts'
 import { useTagging } from './use-tagging.ts'
@@ -13,43 +15,28 @@ import { useTagging } from './use-tagging.ts'
 const roles = photoRoleSchema.options.map((key) => ({ key, label: photoRoleLabels[key] }))
 
 /** The tags of the selected photos as fields; each change goes to all of them as one edit. */
-export function TagFields() {
+export function TagFields({ photos }: { photos: readonly Photo[] }) {
   const { facets, job } = useJob()
-  const { photos, tag } = useTagging()
+  const { tag } = useTagging()
   const tags = useMemo(() => sharedTags(photos), [photos])
   const covering = job.sheet.covering.class
-  const { caption, leftOutBecause } = tags
+  const options = useMemo(
+    () => ({
+      facets: facets.map(({ id, letter, name }) => ({ key: id, label: name === '' ? letter : `${letter}, ${name}` })),
+      components: componentChoices(covering).map(({ key, label }) => ({ key, label })),
+      conditions: conditionChoices(covering).map(({ key, label }) => ({ key, label })),
+    }),
+    [facets, covering],
+  )
+  const { facetId, role, component, condition, caption } = tags
   return (
     <div className={styles['fields']}>
       <div className={styles['pair']}>
-        <SelectField
-          label="Facet"
-          options={facets.map((facet) => ({
-            key: facet.id,
-            label: facet.name === '' ? facet.letter : `${facet.letter}, ${facet.name}`,
-          }))}
-          {...choiceOf(tags.facetId, 'No facet')}
-          onChange={(facetId) => void tag({ facetId })}
-        />
-        <SelectField
-          label="Role"
-          options={roles}
-          {...choiceOf(tags.role, 'No role')}
-          onChange={(role) => void tag({ role })}
-        />
+        <FacetSelect options={options.facets} {...choiceOf(facetId)} tag={tag} />
+        <RoleSelect options={roles} {...choiceOf(role)} tag={tag} />
       </div>
-      <SelectField
-        label="Component"
-        options={componentChoices(covering).map(({ key, label }) => ({ key, label }))}
-        {...choiceOf(tags.component, 'No component')}
-        onChange={(component) => void tag({ component })}
-      />
-      <SelectField
-        label="Condition"
-        options={conditionChoices(covering).map(({ key, label }) => ({ key, label }))}
-        {...choiceOf(tags.condition, 'No condition')}
-        onChange={(condition) => void tag({ condition })}
-      />
+      <ComponentSelect options={options.components} {...choiceOf(component)} tag={tag} />
+      <ConditionSelect options={options.conditions} {...choiceOf(condition)} tag={tag} />
       <SavedText
         label={caption.kind === 'mixed' ? 'Caption (they differ; typing replaces all)' : 'Caption'}
         value={caption.kind === 'same' ? caption.value : ''}
@@ -57,24 +44,69 @@ export function TagFields() {
         maxLength={2000}
         onSave={(text) => void tag({ caption: text })}
       />
-      {leftOutBecause.kind === 'mixed' || leftOutBecause.value !== null ? (
-        <p className={styles['leftOut']}>
-          {leftOutBecause.kind === 'mixed'
-            ? 'Some are left out of the packet.'
-            : `Left out of the packet: ${leftOutBecause.value ?? ''}.`}
-          <Button look="quiet" onPress={() => void tag({ leftOutBecause: null })}>
-            Put back in
-          </Button>
-        </p>
-      ) : null}
+      <LeftOut because={tags.leftOutBecause} tag={tag} />
     </div>
   )
 }
 
-/** A shared tag as the value of a field: photos that differ show so, and can still be set alike or cleared. */
-function choiceOf<Key extends string>(
-  tag: Shared<Key | null>,
+type Tag = (patch: PhotoTagsPatch) => Promise<void>
+
+interface TagSelectProps<Key extends string> {
+  readonly options: readonly Option<Key>[]
+  readonly value: Key | null
+  /** True when the photos differ: they can still be set alike or cleared. */
+  readonly differ: boolean
+  readonly tag: Tag
+}
+
+const FacetSelect = tagSelect('Facet', 'No facet', (facetId: NonNullable<Photo['tags']['facetId']> | null) => ({
+  facetId,
+}))
+const RoleSelect = tagSelect('Role', 'No role', (role: NonNullable<Photo['tags']['role']> | null) => ({ role }))
+const ComponentSelect = tagSelect(
+  'Component',
+  'No component',
+  (component: NonNullable<Photo['tags']['component']> | null) => ({ component }),
+)
+const ConditionSelect = tagSelect(
+  'Condition',
+  'No condition',
+  (condition: NonNullable<Photo['tags']['condition']> | null) => ({ condition }),
+)
+
+/** Makes the field of one tag. It is drawn again only when its own tag differs from the photo before. */
+function tagSelect<Key extends string>(
+  label: string,
   emptyLabel: string,
-): { value: Key | null; emptyLabel: string } {
-  return tag.kind === 'mixed' ? { value: null, emptyLabel: 'They differ' } : { value: tag.value, emptyLabel }
+  patchOf: (key: Key | null) => PhotoTagsPatch,
+) {
+  return memo(function TagSelect({ options, value, differ, tag }: TagSelectProps<Key>) {
+    return (
+      <SelectField
+        label={label}
+        options={options}
+        value={value}
+        emptyLabel={differ ? 'They differ' : emptyLabel}
+        onChange={(key) => void tag(patchOf(key))}
+      />
+    )
+  })
+}
+
+function choiceOf<Key extends string>(tag: Shared<Key | null>): { value: Key | null; differ: boolean } {
+  return tag.kind === 'mixed' ? { value: null, differ: true } : { value: tag.value, differ: false }
+}
+
+function LeftOut({ because, tag }: { because: Shared<string | null>; tag: Tag }) {
+  if (because.kind === 'same' && because.value === null) return null
+  return (
+    <p className={styles['leftOut']}>
+      {because.kind === 'mixed'
+        ? 'Some are left out of the packet.'
+        : `Left out of the packet: ${because.value ?? ''}.`}
+      <Button look="quiet" onPress={() => void tag({ leftOutBecause: null })}>
+        Put back in
+      </Button>
+    </p>
+  )
 }

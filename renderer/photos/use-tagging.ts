@@ -1,4 +1,4 @@
-import { useMemo } from 'react'
+import { useCallback, useLayoutEffect, useMemo, useRef } from 'react'
 import type { PhotoTagsPatch } from '../../app/contract/edits.ts'
 import type { Photo, PhotoTags } from '../../app/evidence/photo.ts'
 import type { JobId } from '../../app/job/ids.ts'
@@ -33,13 +33,22 @@ export function useTagging(): Tagging {
     const byId = photosById(photos)
     return ids.flatMap((id) => byId.get(id) ?? [])
   }, [photos, ids])
+  // One function for good: fields that use it need not be drawn again with every selection.
+  const latest = useRef(selected)
+  useLayoutEffect(() => {
+    latest.current = selected
+  })
+  const tag = useCallback(
+    async (patch: PhotoTagsPatch) => {
+      const tagged = latest.current
+      const lead = tagged.at(-1)
+      if (lead === undefined) return
+      const saved = await edit('photos.tag', { photoIds: tagged.map(({ id }) => id), set: patch })
+      if (saved !== null) lastTags.set(job.id, afterPatch(lead.tags, patch))
+    },
+    [edit, job.id],
+  )
   const last = lastTags.get(job.id)
-  async function tag(patch: PhotoTagsPatch) {
-    if (selected.length === 0) return
-    const saved = await edit('photos.tag', { photoIds: selected.map(({ id }) => id), set: patch })
-    const lead = selected.at(-1)
-    if (saved !== null && lead !== undefined) lastTags.set(job.id, afterPatch(lead.tags, patch))
-  }
   return {
     photos: selected,
     hasLast: last !== undefined,
