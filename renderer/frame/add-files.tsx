@@ -4,6 +4,7 @@ import { useTasks } from '../state/tasks.tsx'
 import { Button, type ButtonProps } from '../ui/button.tsx'
 import { Icon } from '../ui/icon.tsx'
 import { IconButton } from '../ui/icon-button.tsx'
+import { chosenFolderFiles } from './dropped-files.ts'
 import styles from './add-files.module.css'
 
 /** Chooses photos and other files for the open job, or a whole folder, for people who would rather not drag. */
@@ -12,7 +13,7 @@ export function AddFiles() {
   return (
     <div className={styles['pair']}>
       <AddFilesButton />
-      <FileTrigger acceptDirectory onSelect={take}>
+      <FileTrigger acceptDirectory onSelect={(chosen) => take(chosenFolderFiles([...(chosen ?? [])]))}>
         <IconButton icon="folder" label="Add a whole folder" />
       </FileTrigger>
     </div>
@@ -23,7 +24,7 @@ export function AddFiles() {
 export function AddFilesButton({ look = 'plain' }: Pick<ButtonProps, 'look'>) {
   const take = useTakeChosen()
   return (
-    <FileTrigger allowsMultiple onSelect={take}>
+    <FileTrigger allowsMultiple onSelect={(chosen) => take([...(chosen ?? [])])}>
       <Button look={look}>
         <Icon name="plus" />
         Add photos
@@ -35,5 +36,5 @@ export function AddFilesButton({ look = 'plain' }: Pick<ButtonProps, 'look'>) {
 function useTakeChosen() {
   const { job } = useJob()
   const { takeIn } = useTasks()
-  return (chosen: FileList | null) => void takeIn(job.id, chosen === null ? [] : [...chosen])
+  return (chosen: readonly File[]) => void takeIn(job.id, chosen)
 }

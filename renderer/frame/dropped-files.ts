@@ -1,3 +1,5 @@
+import { byCardName, isPassedOver } from '../../app/evidence/card-order.ts'
+
 /**
  * Files of a drop. `paths`: what was dropped, folders whole, since the desk walks folders itself. `upload`: every file
  * inside dropped folders too, since a browser can only send files.
@@ -12,6 +14,13 @@ export async function droppedFiles(transfer: DataTransfer, drop: 'paths' | 'uplo
   return found.flat()
 }
 
+/** Files of a folder that was chosen, in the order of a card; a path's parts are parted by `/`. */
+export function chosenFolderFiles(files: readonly File[]): readonly File[] {
+  return files
+    .filter((file) => !file.webkitRelativePath.split('/').slice(1).some(isPassedOver))
+    .toSorted((a, b) => byCardName(a.webkitRelativePath, b.webkitRelativePath))
+}
+
 function onlyFile(file: File | null): readonly File[] {
   return file === null ? [] : [file]
 }
@@ -19,8 +28,9 @@ function onlyFile(file: File | null): readonly File[] {
 async function filesIn(entry: FileSystemEntry): Promise<readonly File[]> {
   if (isFile(entry)) return [await new Promise<File>((resolve, reject) => entry.file(resolve, reject))]
   if (!isFolder(entry)) return []
-  const inside = await entriesIn(entry.createReader())
-  const found = await Promise.all(inside.map(filesIn))
+  const inside = (await entriesIn(entry.createReader())).filter(({ name }) => !isPassedOver(name))
+  // A folder is read in no order; photos get their numbers in this one.
+  const found = await Promise.all(inside.toSorted((a, b) => byCardName(a.name, b.name)).map(filesIn))
   return found.flat()
 }
 

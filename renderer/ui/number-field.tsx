@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react'
 import { FieldError, Input, Label, Text, TextField as AriaTextField } from 'react-aria-components'
 import { classNames } from './class-names.ts'
+import { errorsOnlyShown } from './field-errors.ts'
 import styles from './field.module.css'
 import { numberText, readNumber } from './number-text.ts'
 
@@ -50,6 +51,7 @@ export function NumberField(props: NumberFieldProps) {
       }}
       inputMode="decimal"
       isInvalid={wrong !== null}
+      {...errorsOnlyShown}
       className={styles['field'] ?? ''}
     >
       <Label className={classNames(styles['label'], hideLabel && styles['labelHidden'])}>

@@ -15,6 +15,7 @@ import {
   Text,
 } from 'react-aria-components'
 import { classNames } from './class-names.ts'
+import { errorsOnlyShown } from './field-errors.ts'
 import styles from './field.module.css'
 import { Icon } from './icon.tsx'
 
@@ -91,6 +92,7 @@ function Plain({ label, hideLabel, placeholder, help, error = null, isDisabled =
       onSelectionChange={choice.choose}
       isDisabled={isDisabled}
       isInvalid={error !== null}
+      {...errorsOnlyShown}
       placeholder={placeholder ?? 'Choose'}
       className={styles['field'] ?? ''}
       {...(name === undefined ? {} : { name })}
@@ -124,6 +126,7 @@ function Searched({
       onSelectionChange={choice.choose}
       isDisabled={isDisabled}
       isInvalid={error !== null}
+      {...errorsOnlyShown}
       menuTrigger="focus"
       className={styles['field'] ?? ''}
       {...(name === undefined ? {} : { name })}

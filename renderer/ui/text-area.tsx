@@ -1,5 +1,6 @@
 import { FieldError, Label, Text, TextArea as AriaTextArea, TextField as AriaTextField } from 'react-aria-components'
 import { classNames } from './class-names.ts'
+import { errorsOnlyShown } from './field-errors.ts'
 import styles from './field.module.css'
 import type { TextFieldProps } from './text-field.tsx'
 
@@ -19,7 +20,7 @@ export function TextArea({
   ...rest
 }: TextAreaProps) {
   return (
-    <AriaTextField {...rest} isInvalid={error !== null} className={styles['field'] ?? ''}>
+    <AriaTextField {...rest} isInvalid={error !== null} {...errorsOnlyShown} className={styles['field'] ?? ''}>
       <Label className={classNames(styles['label'], hideLabel && styles['labelHidden'])}>{label}</Label>
       <AriaTextArea
         rows={rows}

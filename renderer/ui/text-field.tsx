@@ -7,6 +7,7 @@ import {
   type TextFieldProps as AriaTextFieldProps,
 } from 'react-aria-components'
 import { classNames } from './class-names.ts'
+import { errorsOnlyShown } from './field-errors.ts'
 import styles from './field.module.css'
 
 export interface TextFieldProps extends Omit<AriaTextFieldProps, 'className' | 'style' | 'children' | 'isInvalid'> {
@@ -22,7 +23,7 @@ export interface TextFieldProps extends Omit<AriaTextFieldProps, 'className' | '
 /** One line of text with its label, help and error. */
 export function TextField({ label, hideLabel = false, help, error = null, placeholder, ...rest }: TextFieldProps) {
   return (
-    <AriaTextField {...rest} isInvalid={error !== null} className={styles['field'] ?? ''}>
+    <AriaTextField {...rest} isInvalid={error !== null} {...errorsOnlyShown} className={styles['field'] ?? ''}>
       <Label className={classNames(styles['label'], hideLabel && styles['labelHidden'])}>{label}</Label>
       <Input className={styles['input'] ?? ''} {...(placeholder === undefined ? {} : { placeholder })} />
       {help === undefined ? null : (

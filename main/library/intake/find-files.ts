@@ -1,5 +1,6 @@
 import { readdir, stat } from 'node:fs/promises'
 import { basename, join, resolve } from 'node:path'
+import { byCardName, isPassedOver } from '../../../app/evidence/card-order.ts'
 import { withFileWords } from '../file-failure.ts'
 
 /** A file waiting to be taken in. */
@@ -8,11 +9,6 @@ export interface Waiting {
   /** The name it came with. */
   readonly fileName: string
 }
-
-const byName = new Intl.Collator('en', { numeric: true }).compare
-
-/** Names that operating systems leave on cards and that nobody means to hand over. */
-const LEFT_BY_SYSTEMS = new Set(['Thumbs.db', 'desktop.ini', '__MACOSX', 'System Volume Information'])
 
 /**
  * Every file under the given paths, folders walked through, in the order a person would list them. Hidden files and what
@@ -34,8 +30,8 @@ export async function findFiles(paths: readonly string[]): Promise<readonly Wait
 
 async function walk(folder: string, found: Map<string, Waiting>): Promise<void> {
   const entries = await withFileWords(folder, () => readdir(folder, { withFileTypes: true }))
-  for (const entry of entries.toSorted((a, b) => byName(a.name, b.name))) {
-    if (entry.name.startsWith('.') || LEFT_BY_SYSTEMS.has(entry.name)) continue
+  for (const entry of entries.toSorted((a, b) => byCardName(a.name, b.name))) {
+    if (isPassedOver(entry.name)) continue
     const path = join(folder, entry.name)
     // Links are not followed: a card has none, and one that points upwards would never end.
     if (entry.isDirectory()) await walk(path, found)
