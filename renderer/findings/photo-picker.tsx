@@ -56,7 +56,7 @@ export function PhotoPicker({ facetId, chosen, onChosen, onClose }: PhotoPickerP
         label="Show"
         options={[
           ...(facetId === null ? [] : [{ key: 'facet' as const, label: 'On its facet' }]),
-          { key: 'selected', label: 'Selected before' },
+          { key: 'selected', label: 'Selected now' },
           { key: 'all', label: 'All photos' },
         ]}
         value={offer}

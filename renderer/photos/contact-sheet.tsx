@@ -45,6 +45,8 @@ export function ContactSheet(props: ContactSheetProps) {
   // Pictures grow to fill the line.
   const widthPx = Math.max(tilePx, Math.floor((width - (columns - 1) * GAP_PX) / columns))
   const rows = useMemo(() => sheetRows(groups, columns), [groups, columns])
+  // The keys belong to the sheet as soon as it is there, also on the way back from the large view.
+  useEffect(() => scroller.current?.focus({ preventScroll: true }), [])
   const { virtual, isLeadDrawn } = useRowsInSight({ scroller, rows, widthPx, lead })
   return (
     <div
