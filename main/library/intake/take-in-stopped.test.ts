@@ -60,6 +60,23 @@ describe('when a whole intake stops', () => {
       expect((await verifyLibrary(desk.library)).differences).toEqual([])
     }))
 
+  it('one whose commit fails at the very end leaves no file behind either', () =>
+    withJob(scratch, async ({ desk, jobId, card, places }) => {
+      await photosIn(card, countedNames(4))
+      const { connection } = desk.library.db
+      // A constraint that is only looked at when the transaction commits: every row is written and every file renamed by then.
+      connection.exec(`create table late (id text references jobs (id) deferrable initially deferred);
+        create trigger too_late after insert on photos when new.number = 2 begin insert into late values ('nobody'); end`)
+      expect((await desk.takeIn(jobId, card)).state).toBe('failed')
+      const { photos } = await desk.ask('jobs.open', { jobId })
+      expect(photos.length).toBeLessThan(2)
+      expect(readdirSync(places.originals)).toHaveLength(photos.length)
+      connection.exec('drop trigger too_late')
+      expect(await desk.takeIn(jobId, card)).toMatchObject({ state: 'done' })
+      expect(readdirSync(places.originals)).toHaveLength(4)
+      expect((await verifyLibrary(desk.library)).differences).toEqual([])
+    }))
+
   it('two programs taking the same folder in at once end with every photo once', () =>
     withJob(scratch, async ({ desk, jobId, card, places }) => {
       const names = countedNames(16)

@@ -1,4 +1,4 @@
-import { renameSync } from 'node:fs'
+import { renameSync, rmSync } from 'node:fs'
 import { mkdir, rm } from 'node:fs/promises'
 import { availableParallelism } from 'node:os'
 import { join } from 'node:path'
@@ -106,6 +106,10 @@ async function commit(
         rows.flatMap(({ arrival }) => arrival ?? []),
       )
     })
+  } catch (cause) {
+    // The transaction can still fail at its very end, when the files have their lasting names.
+    takeBack(library, jobId, { places, ready })
+    throw cause
   } finally {
     // Doubles have no file of their own, and after a failure nothing has.
     for (const item of ready) await removeArrived(item)
@@ -147,12 +151,33 @@ function addRow(
 
 function putInPlace(places: JobLayout, arrivals: readonly Arrival[]): void {
   const folders = new Set<string>()
-  for (const { kind, arrivedAt, storedName } of arrivals) {
-    const folder = kind === 'picture' ? places.originals : places.attachments
-    renameSync(arrivedAt, join(folder, storedName))
+  for (const arrival of arrivals) {
+    const folder = folderOf(places, arrival)
+    renameSync(arrival.arrivedAt, join(folder, arrival.storedName))
     folders.add(folder)
   }
   for (const folder of folders) syncFolderNow(folder)
+}
+
+/**
+ * Removes files whose rows could not be committed. In a transaction of its own, which keeps other programs from committing
+ * the same file meanwhile; where not even that can begin, the next sweep finds them.
+ */
+function takeBack(library: Library, jobId: JobId, { places, ready }: { places: JobLayout; ready: readonly Settled[] }) {
+  try {
+    inTransaction(library.db, (db) => {
+      for (const item of ready) {
+        if (item.kind !== 'arrived' || knownAs(db, jobId, item.arrival.file.sha256) !== null) continue
+        rmSync(join(folderOf(places, item.arrival), item.arrival.storedName), { force: true })
+      }
+    })
+  } catch {
+    // What the intake itself failed of is told; this adds nothing to it.
+  }
+}
+
+function folderOf(places: JobLayout, { kind }: Arrival): string {
+  return kind === 'picture' ? places.originals : places.attachments
 }
 
 async function removeArrived(item: Settled): Promise<void> {
