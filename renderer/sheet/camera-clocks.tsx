@@ -68,10 +68,12 @@ function useClockDraft(camera: Camera) {
   const [draft, setDraft] = useState(camera.clock)
   // The field commits and the row saves in one and the same event, before React has drawn the new draft.
   const latest = useRef(camera.clock)
+  // By value: the job is read again while somebody types here.
+  const { correctionMs, why } = camera.clock
   useEffect(() => {
-    latest.current = camera.clock
-    setDraft(camera.clock)
-  }, [camera.clock])
+    latest.current = { correctionMs, why }
+    setDraft(latest.current)
+  }, [correctionMs, why])
   return {
     draft,
     change(patch: Partial<CameraClock>) {
@@ -80,7 +82,6 @@ function useClockDraft(camera: Camera) {
     },
     save() {
       const clock = latest.current
-      const { correctionMs, why } = camera.clock
       if (clock.correctionMs !== correctionMs || clock.why !== why)
         void edit('cameras.set-clock', { id: camera.id, clock })
     },
