@@ -1,4 +1,4 @@
-import { useMemo } from 'react'
+import { useDeferredValue, useMemo } from 'react'
 import { causes } from '../../app/evidence/catalog/causes.ts'
 import { findingKindLabels } from '../../app/evidence/catalog/labels.ts'
 import { type Finding, findingLabel } from '../../app/evidence/finding.ts'
@@ -16,12 +16,16 @@ interface FindingsTableProps {
   readonly onOpen: (finding: Finding) => void
 }
 
+const NO_ROWS: readonly Finding[] = []
+
 /** The findings in a row each: what, how much, where, shown by how many photos, and the opinion on cause. */
 export function FindingsTable({ findings, onOpen }: FindingsTableProps) {
   const { facets } = useJob()
   const lacks = useLackCounts()
   const { selection, select } = useSelection()
   const { findingIds } = useRelated()
+  // The form and its details are drawn first; the table follows.
+  const rows = useDeferredValue(findings, NO_ROWS)
   const columns = useMemo(() => {
     const letters = new Map(facets.map((facet) => [facet.id, facet.letter]))
     return columnsFor(letters, lacks)
@@ -30,7 +34,7 @@ export function FindingsTable({ findings, onOpen }: FindingsTableProps) {
     <DataTable
       label="Findings"
       columns={columns}
-      rows={findings}
+      rows={rows}
       rowKey={(finding) => finding.id}
       rowHeightPx={28}
       selectedKey={selection.kind === 'finding' ? selection.id : null}

@@ -29,6 +29,7 @@ export const PhotoTile = memo(function PhotoTile(props: PhotoTileProps) {
       role="gridcell"
       data-photo-id={photo.id}
       aria-selected={isPicked}
+      aria-current={isRelated && !isPicked ? 'true' : undefined}
       className={classNames(
         styles['tile'],
         isRelated && styles['related'],

@@ -1,5 +1,5 @@
 import type { PlanPoint } from '../../app/job/places.ts'
-import { lengthFt, sidesOf } from '../../app/roof/polygon.ts'
+import { lengthFt, sidesOf, signedAreaSqFt } from '../../app/roof/polygon.ts'
 import { drawnSides } from './open-path.ts'
 import styles from './plan-overlay.module.css'
 import { toScreen, type PlanView, type ScreenPoint } from './plan-view.ts'
@@ -55,11 +55,12 @@ export function SideLength({ side, view }: { side: PlanLine; view: PlanView }) {
   )
 }
 
-/** All side lengths of a closed outline. */
+/** All side lengths of a closed outline, inside it whichever way it was drawn. */
 export function OutlineLengths({ outline, view }: { outline: readonly PlanPoint[]; view: PlanView }) {
+  const counterClockwise = signedAreaSqFt(outline) >= 0 ? outline : outline.toReversed()
   return (
     <g>
-      {sidesOf(outline).map((side) => (
+      {sidesOf(counterClockwise).map((side) => (
         <SideLength key={side.index} side={side} view={view} />
       ))}
     </g>

@@ -1,9 +1,10 @@
-import { type RefObject, useState } from 'react'
+import { type RefObject, useRef, useState } from 'react'
 import { Button } from '../ui/button.tsx'
 import { KeyHint } from '../ui/key-hint.tsx'
 import { TextField } from '../ui/text-field.tsx'
 import styles from './plan-panels.module.css'
 import { parseTypedDirection } from './sheet-direction.ts'
+import { useEscapeKey } from './use-escape-key.ts'
 import { feetAndInchesLabel, parseTypedLength } from './typed-length.ts'
 import type { Drawing } from './use-draw-tool.tsx'
 
@@ -54,6 +55,11 @@ function TypedSide({ drawing, length, onLength, lengthField, onAdded }: TypedSid
   const [wrong, setWrong] = useState<Wrong>({ length: null, direction: null })
   const isDisabled = drawing.path.length === 0
   const { live } = drawing
+  const form = useRef<HTMLFormElement>(null)
+  useEscapeKey(form, () => {
+    onLength('')
+    onAdded()
+  })
   function add() {
     const feet = parseTypedLength(length)
     const deg =
@@ -70,6 +76,7 @@ function TypedSide({ drawing, length, onLength, lengthField, onAdded }: TypedSid
   }
   return (
     <form
+      ref={form}
       className={styles['pair']}
       onSubmit={(event) => {
         event.preventDefault()

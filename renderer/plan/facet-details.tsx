@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useCallback, useState } from 'react'
 import { directionWords } from '../../app/packet/format/directions.ts'
 import type { Facet } from '../../app/roof/facet.ts'
 import { useEdit, useJob } from '../state/job-state.tsx'
@@ -12,6 +12,7 @@ import styles from './facet-details.module.css'
 import { FacetWorking } from './facet-working.tsx'
 import { faultOfLetter } from './new-facet-panel.tsx'
 import { SavedText } from './saved-text.tsx'
+import { useRecordSave } from './use-record-save.ts'
 
 /** The selected facet's record, each field saved when it is left. */
 export function FacetDetails() {
@@ -25,7 +26,8 @@ export function FacetDetails() {
 function FacetForm({ facet }: { facet: Facet }) {
   const { facets, photos, findings } = useJob()
   const edit = useEdit()
-  const save = (change: Partial<Facet>) => void saveFacet(edit, { ...facet, ...change })
+  const saveWhole = useCallback((whole: Facet) => saveFacet(edit, whole), [edit])
+  const save = useRecordSave(facet, saveWhole)
   const others = facets.filter((other) => other.id !== facet.id)
   const here = {
     photos: photos.filter((photo) => photo.tags.facetId === facet.id).length,

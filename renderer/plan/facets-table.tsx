@@ -1,4 +1,4 @@
-import { useMemo } from 'react'
+import { useDeferredValue, useMemo } from 'react'
 import { areaFigure, squaresFigure } from '../../app/packet/format/areas.ts'
 import { directionWords } from '../../app/packet/format/directions.ts'
 import { feetInches } from '../../app/packet/format/lengths.ts'
@@ -74,12 +74,16 @@ const columns: readonly Column<Row>[] = [
   },
 ]
 
+const NO_ROWS: readonly Row[] = []
+
 /** All facets with pitch, direction, area and inspected share, and the roof's sums under them. */
 export function FacetsTable({ onOpen }: { onOpen: (facet: Facet) => void }) {
   const { facets } = useJob()
   const { selection, select } = useSelection()
   const { facetIds } = useRelated()
-  const rows = useMemo(() => facets.map((facet) => ({ facet, geometry: facetGeometry(facet) })), [facets])
+  const known = useMemo(() => facets.map((facet) => ({ facet, geometry: facetGeometry(facet) })), [facets])
+  // The plan is drawn first; the table follows.
+  const rows = useDeferredValue(known, NO_ROWS)
   return (
     <div className={styles['table']}>
       <div className={styles['rows']}>

@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import type { PlanPoint } from '../../app/job/places.ts'
 import type { Facet } from '../../app/roof/facet.ts'
 import { Button } from '../ui/button.tsx'
@@ -8,6 +8,7 @@ import { NumberField } from '../ui/number-field.tsx'
 import { TextField } from '../ui/text-field.tsx'
 import { directionWords } from '../../app/packet/format/directions.ts'
 import styles from './plan-panels.module.css'
+import { useEscapeKey } from './use-escape-key.ts'
 
 /** A drawn facet that still needs its words and pitch. */
 export interface NewFacet {
@@ -31,12 +32,15 @@ export function NewFacetPanel({ facet, others, onChange, onSave, onCancel }: New
   const [asked, setAsked] = useState(false)
   const letterFault = faultOfLetter(facet.letter, others)
   const { pitchRise } = facet
+  const form = useRef<HTMLFormElement>(null)
+  useEscapeKey(form, onCancel)
   function save() {
     setAsked(true)
     if (letterFault === null && pitchRise !== null) onSave({ ...facet, letter: facet.letter.trim(), pitchRise })
   }
   return (
     <form
+      ref={form}
       className={styles['tool']}
       aria-label="New facet"
 

@@ -38,6 +38,3 @@ export interface PlanTool {
   /** Controls placed over the plan, in screen coordinates. */
   readonly handles?: (view: PlanView) => ReactNode
 }
-
-/** A tool that does nothing but let the person look around. */
-export const LOOKING: PlanTool = { cursor: 'default', cross: null }
