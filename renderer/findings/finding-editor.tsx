@@ -75,7 +75,7 @@ export function FindingEditor({ open, isAskedToLeave, onLeft, onStay, fold, onDo
         {finding === null ? null : <RemoveFinding finding={finding} onRemoved={() => onDone(null)} />}
       </EditorHead>
       <SectionLinks />
-      <div className={styles['editorBody']}>
+      <div className={styles['editorBody']} data-form-scroller>
         <FindingFormFields form={form} onSave={saveHere} />
       </div>
       <UnsavedQuestion

@@ -10,6 +10,7 @@ import { FindingEditor } from './finding-editor.tsx'
 import { FindingsBar } from './findings-bar.tsx'
 import { FindingsTable, useLackCounts } from './findings-table.tsx'
 import styles from './findings-workspace.module.css'
+import { showSection } from './show-section.ts'
 import { type FormPlace, useOpenForm } from './use-open-form.ts'
 
 /** The findings: a table over the form of the selected one. */
@@ -30,10 +31,7 @@ export function FindingsWorkspace() {
       <FindingsBar filter={filter} onFilter={setFilter} selectedPhotos={selectedPhotos} onNew={place.startNew} />
       {findings.length === 0 || isFolded ? null : (
         <div className={styles['table']} data-alone={place.open === null}>
-          <FindingsTable
-            findings={shown}
-            onOpen={() => document.getElementById('finding-observed')?.scrollIntoView()}
-          />
+          <FindingsTable findings={shown} onOpen={() => showSection('observed')} />
           {shown.length === 0 ? <p className={styles['none']}>No finding fits. Clear a filter to see more.</p> : null}
         </div>
       )}

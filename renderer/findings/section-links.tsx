@@ -1,4 +1,5 @@
 import styles from './findings-workspace.module.css'
+import { showSection } from './show-section.ts'
 
 const sections = [
   ['observed', 'Observed'],
@@ -16,11 +17,7 @@ export function SectionLinks() {
   return (
     <nav className={styles['links']} aria-label="Parts of the form">
       {sections.map(([id, words]) => (
-        <button
-          key={id}
-          type="button"
-          onClick={() => document.getElementById(`finding-${id}`)?.scrollIntoView({ block: 'start' })}
-        >
+        <button key={id} type="button" onClick={() => showSection(id)}>
           {words}
         </button>
       ))}
