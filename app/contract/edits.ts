@@ -8,12 +8,14 @@ import {
   facetIdSchema,
   findingIdSchema,
   jobIdSchema,
+  outlineIdSchema,
   photoIdSchema,
   readingIdSchema,
 } from '../job/ids.ts'
 import { planFrameSchema } from '../job/places.ts'
 import { jobSheetSchema } from '../job/sheet.ts'
 import { facetSchema } from '../roof/facet.ts'
+import { houseOutlineSchema } from '../roof/house-outline.ts'
 import { write } from './procedure.ts'
 
 const inJob = { jobId: jobIdSchema }
@@ -36,11 +38,24 @@ export type PhotoTagsPatch = z.output<typeof photoTagsPatchSchema>
 export const editProcedures = {
   'sheet.save': write(z.object({ ...inJob, sheet: jobSheetSchema }), done),
   'frame.save': write(z.object({ ...inJob, frame: planFrameSchema }), done),
+  /** Adds an outline when `id` is null. Its facets are built anew in the same step. */
+  'outlines.save': write(
+    z.object({ ...inJob, id: outlineIdSchema.nullable(), outline: houseOutlineSchema.omit({ id: true }) }),
+    z.object({ id: outlineIdSchema }),
+  ),
+  /** Removes an outline and the facets that follow from it. */
+  'outlines.remove': write(z.object({ ...inJob, id: outlineIdSchema }), done),
   /** Adds a facet when `id` is null. */
   'facets.save': write(
-    z.object({ ...inJob, id: facetIdSchema.nullable(), facet: facetSchema.omit({ id: true }) }),
+    z.object({
+      ...inJob,
+      id: facetIdSchema.nullable(),
+      facet: facetSchema.omit({ id: true, from: true, setByHand: true }),
+    }),
     z.object({ id: facetIdSchema }),
   ),
+  /** Lets a facet follow its outline again, forgetting what was set by hand. */
+  'facets.follow-outline': write(z.object({ ...inJob, id: facetIdSchema }), done),
   'facets.remove': write(z.object({ ...inJob, id: facetIdSchema }), done),
   'photos.tag': write(
     z.object({ ...inJob, photoIds: z.array(photoIdSchema).min(1).max(20_000), set: photoTagsPatchSchema }),

@@ -8,6 +8,7 @@ import { jobIdSchema } from '../job/ids.ts'
 import { jobNumberSchema, jobSchema } from '../job/job.ts'
 import { jobSheetSchema } from '../job/sheet.ts'
 import { facetSchema } from '../roof/facet.ts'
+import { houseOutlineSchema } from '../roof/house-outline.ts'
 import { read, write } from './procedure.ts'
 
 export const jobSummarySchema = z.object({
@@ -47,6 +48,7 @@ export type PacketSummary = z.output<typeof packetSummarySchema>
 /** A whole job as the screens hold it. */
 export const jobSnapshotSchema = z.object({
   job: jobSchema,
+  outlines: z.array(houseOutlineSchema),
   facets: z.array(facetSchema),
   photos: z.array(photoSchema),
   cameras: z.array(cameraSchema),

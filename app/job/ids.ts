@@ -11,6 +11,14 @@ export type PhotoId = z.output<typeof photoIdSchema>
 export const facetIdSchema = idSchema('FacetId')
 export type FacetId = z.output<typeof facetIdSchema>
 
+/** One outline of the house's roof: the main roof, a garage, a porch. */
+export const outlineIdSchema = idSchema('OutlineId')
+export type OutlineId = z.output<typeof outlineIdSchema>
+
+/** One edge of an outline. It keeps its identity when corners are added or moved, and so does the facet that rises from it. */
+export const edgeIdSchema = idSchema('EdgeId')
+export type EdgeId = z.output<typeof edgeIdSchema>
+
 export const findingIdSchema = idSchema('FindingId')
 export type FindingId = z.output<typeof findingIdSchema>
 

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { facetIdSchema } from '../job/ids.ts'
+import { edgeIdSchema, facetIdSchema, outlineIdSchema } from '../job/ids.ts'
 import { azimuthDegSchema, planPointSchema } from '../job/places.ts'
 
 /** Pitch as the trade writes it: inches of rise in 12 inches of run. 0 is flat; above 36 is a wall, not a roof. */
@@ -13,6 +13,10 @@ export const inspectedShareSchema = z.object({
   percent: z.number().min(0).max(100).nullable().default(null),
   note: z.string().max(1000).default(''),
 })
+
+/** What a person set by hand on a facet that otherwise follows its outline. */
+const handSetSchema = z.enum(['outline', 'pitchRise', 'downslopeAzimuthDeg'])
+export type HandSet = z.output<typeof handSetSchema>
 
 /** One plane of the roof: its plan outline, pitch and the direction its water runs. */
 export const facetSchema = z.object({
@@ -30,5 +34,9 @@ export const facetSchema = z.object({
   /** The direction that the slope faces, downhill. */
   downslopeAzimuthDeg: azimuthDegSchema,
   inspected: inspectedShareSchema.prefault({}),
+  /** The outline's edge that this facet rises from; null when the facet was drawn by itself. */
+  from: z.object({ outlineId: outlineIdSchema, edgeId: edgeIdSchema }).nullable().default(null),
+  /** Fields that stay as a person set them when the outline changes. */
+  setByHand: z.array(handSetSchema).max(3).default([]),
 })
 export type Facet = z.output<typeof facetSchema>

@@ -9,13 +9,14 @@ import { fileFailure } from '../library/file-failure.ts'
 import type { Library } from '../library/open-library.ts'
 import { readSetting } from '../store/settings.ts'
 import type { DeskWorld } from './desk-world.ts'
-import { facetsArea, findingsArea, historyArea, photosArea, readingsArea, sheetArea } from './edits-area.ts'
+import { findingsArea, historyArea, photosArea, readingsArea, sheetArea } from './edits-area.ts'
 import type { Handlers } from './handlers.ts'
 import { intakeArea } from './intake-area.ts'
 import { jobsArea } from './jobs-area.ts'
 import { libraryArea } from './library-area.ts'
 import { logArea, searchArea } from './log-area.ts'
 import { packetArea } from './packet-area.ts'
+import { facetsArea, outlinesArea } from './roof-area.ts'
 import { servedFile, type ServedFile } from './served-files.ts'
 import { createTaskList, type TaskList } from './task-list.ts'
 import { throughJson } from './through-json.ts'
@@ -118,6 +119,7 @@ function allHandlers(world: DeskWorld): Handlers {
     ...libraryArea(world),
     ...jobsArea(world),
     ...sheetArea(world),
+    ...outlinesArea(world),
     ...facetsArea(world),
     ...photosArea(world),
     ...findingsArea(world),

@@ -2,18 +2,17 @@ import { refuse } from '../../app/contract/app-error.ts'
 import { findingLabel, findingSchema } from '../../app/evidence/finding.ts'
 import { photoLabel } from '../../app/evidence/photo.ts'
 import { readingSchema } from '../../app/fieldtest/reading.ts'
-import { facetIdSchema, findingIdSchema, readingIdSchema } from '../../app/job/ids.ts'
-import { facetSchema } from '../../app/roof/facet.ts'
-import { checkOutline, outlineFaultSentence } from '../../app/roof/outline.ts'
+import { findingIdSchema, readingIdSchema } from '../../app/job/ids.ts'
 import type { ReadDb } from '../store/database.ts'
 import { inTransaction } from '../store/database.ts'
 import { redoStep, undoStep, type Write } from '../store/record-edits.ts'
 import { listCameras } from '../store/records/cameras.ts'
-import { findPhoto, listPhotos } from '../store/records/photos.ts'
+import { findPhoto } from '../store/records/photos.ts'
 import { facetTable, findingTable, readingTable } from '../store/records/tables.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { announceChange, editJob } from './edit-job.ts'
 import type { Area } from './handlers.ts'
+import { facetsInFrame } from './roof-area.ts'
 import { needJob } from './snapshot.ts'
 
 /** Sheet and plan frame. */
@@ -26,46 +25,11 @@ export function sheetArea(world: DeskWorld): Area<'sheet'> & Area<'frame'> {
         result: {},
       })),
     'frame.save': ({ jobId, frame }) =>
-      editJob(world, jobId, () => ({
+      editJob(world, jobId, (db) => ({
         summary: "Change the plan's place and direction",
-        writes: [{ record: 'frame', id: jobId, after: frame }],
+        writes: [{ record: 'frame', id: jobId, after: frame }, ...facetsInFrame(db, jobId, frame)],
         result: {},
       })),
-  }
-}
-
-/** Facets of the roof plan. */
-export function facetsArea(world: DeskWorld): Area<'facets'> {
-  return {
-    'facets.save': ({ jobId, id, facet }) =>
-      editJob(world, jobId, (db) => {
-        const fault = checkOutline(facet.outline)[0]
-        if (fault !== undefined) refuse('invalid', outlineFaultSentence(fault), { about: 'outline' })
-        const others = facetTable.list(db, jobId).filter((other) => other.id !== id)
-        if (others.some((other) => other.letter === facet.letter)) {
-          refuse('conflict', `Facet ${facet.letter} is there already.`, {
-            about: 'letter',
-            help: 'Choose another letter.',
-          })
-        }
-        if (id !== null && facetTable.get(db, { jobId, id }) === null)
-          refuse('not-found', 'This facet is no longer in the job.')
-        const after = facetSchema.parse({ ...facet, id: id ?? facetIdSchema.parse(world.newId()) })
-        return {
-          summary: `${id === null ? 'Add' : 'Change'} facet ${after.letter}`,
-          writes: [{ record: 'facet', id: after.id, after }],
-          result: { id: after.id },
-        }
-      }),
-    'facets.remove': ({ jobId, id }) =>
-      editJob(world, jobId, (db) => {
-        const facet = facetTable.get(db, { jobId, id }) ?? refuse('not-found', 'This facet is no longer in the job.')
-        return {
-          summary: `Remove facet ${facet.letter}`,
-          writes: [{ record: 'facet', id, after: null }, ...withoutFacet(db, jobId, id)],
-          result: {},
-        }
-      }),
   }
 }
 
@@ -82,23 +46,6 @@ function needRecords(
     refuse('not-found', 'A photo that is named is not in this job.', { about: 'photos' })
   if (findingId !== null && findingTable.get(db, { jobId, id: findingId }) === null)
     refuse('not-found', 'This finding is no longer in the job.', { about: 'findingId' })
-}
-
-/** What points to a facet lets go of it in the same step, so that undo brings both back. */
-function withoutFacet(db: ReadDb, jobId: string, facetId: string): readonly Write[] {
-  return [
-    ...listPhotos(db, jobId)
-      .filter((photo) => photo.tags.facetId === facetId)
-      .map((photo): Write => ({ record: 'photo', id: photo.id, after: { ...photo.tags, facetId: null } })),
-    ...findingTable
-      .list(db, jobId)
-      .filter((finding) => finding.facetId === facetId)
-      .map((finding): Write => ({ record: 'finding', id: finding.id, after: { ...finding, facetId: null } })),
-    ...readingTable
-      .list(db, jobId)
-      .filter((reading) => reading.facetId === facetId)
-      .map((reading): Write => ({ record: 'reading', id: reading.id, after: { ...reading, facetId: null } })),
-  ]
 }
 
 /** Tags of photos and clocks of cameras. */

@@ -47,7 +47,12 @@ export async function issuePacket(
   await Promise.all([rm(pdfArriving, { force: true }), rm(bundleArriving, { force: true })])
   try {
     handle.update({ total: snapshot.photos.length * 2, doing: 'Setting pages' })
-    const made = await publishPdf(pdfArriving, { input, files, signal: handle.signal, onPage: (page) => handle.update({ doing: `Page ${page}` }) })
+    const made = await publishPdf(pdfArriving, {
+      input,
+      files,
+      signal: handle.signal,
+      onPage: (page) => handle.update({ doing: `Page ${page}` }),
+    })
     handle.update({ done: snapshot.photos.length, doing: 'Packing the evidence bundle' })
     const packed = bundleFiles({ input, files, pdf: pdfArriving })
     await writeBundle(bundleArriving, {
@@ -92,21 +97,32 @@ export async function issuePacket(
 type Overrules = ParsedInput<'packet.issue'>['overrules']
 
 /** The problems let stand, each with its reason. Refuses where one blocks or lacks a reason. */
-function overruled(problems: readonly PacketProblem[], overrules: Overrules): readonly { problem: string; reason: string }[] {
+function overruled(
+  problems: readonly PacketProblem[],
+  overrules: Overrules,
+): readonly { problem: string; reason: string }[] {
   const blocking = problems.filter((problem) => problem.weight === 'blocking')
   const [first] = blocking
   if (first !== undefined) {
-    refuse('invalid', `The packet can't issue: ${first.sentence}${blocking.length > 1 ? ` (and ${blocking.length - 1} more)` : ''}`, {
-      help: 'The packet workspace lists what has to be mended.',
-    })
+    refuse(
+      'invalid',
+      `The packet can't issue: ${first.sentence}${blocking.length > 1 ? ` (and ${blocking.length - 1} more)` : ''}`,
+      {
+        help: 'The packet workspace lists what has to be mended.',
+      },
+    )
   }
   const reasons = new Map(overrules.map(({ problemId, reason }) => [problemId, reason]))
   const toMend = problems.filter((problem) => problem.weight === 'mend')
   const open = toMend.filter((problem) => !reasons.has(problem.id))
   if (open[0] !== undefined) {
-    refuse('invalid', `${open.length} things are neither mended nor overruled with a reason. The first: ${open[0].sentence}`, {
-      help: 'Mend them, or say for each why the packet may issue without it.',
-    })
+    refuse(
+      'invalid',
+      `${open.length} things are neither mended nor overruled with a reason. The first: ${open[0].sentence}`,
+      {
+        help: 'Mend them, or say for each why the packet may issue without it.',
+      },
+    )
   }
   return toMend.map(({ id, sentence }) => ({ problem: sentence, reason: reasons.get(id) ?? '' }))
 }
@@ -114,7 +130,11 @@ function overruled(problems: readonly PacketProblem[], overrules: Overrules): re
 function logOverrules(world: DeskWorld, jobId: string, standing: readonly { problem: string; reason: string }[]): void {
   inTransaction(world.library.db, (write) => {
     for (const { problem, reason } of standing) {
-      appendLog(write, jobId, { actor: world.operator(), atMs: world.now(), event: { type: 'problem-overruled', problem, reason } })
+      appendLog(write, jobId, {
+        actor: world.operator(),
+        atMs: world.now(),
+        event: { type: 'problem-overruled', problem, reason },
+      })
     }
   })
 }

@@ -15,7 +15,7 @@ import { historyState } from '../store/record-edits.ts'
 import { listAttachments } from '../store/records/attachments.ts'
 import { listCameras } from '../store/records/cameras.ts'
 import { listPhotos, type StoredPhoto } from '../store/records/photos.ts'
-import { facetTable, findingTable, readingTable } from '../store/records/tables.ts'
+import { facetTable, findingTable, outlineTable, readingTable } from '../store/records/tables.ts'
 
 /** A job by identity. @throws AppFailure `not-found` */
 export function needJob(db: ReadDb, jobId: string): StoredJob {
@@ -34,6 +34,7 @@ export function jobSnapshot(db: ReadDb, jobId: string): JobSnapshot {
   const last = lastEntry(db, jobId)
   return {
     job,
+    outlines: outlineTable.list(db, jobId),
     facets: facetTable.list(db, jobId),
     photos: listPhotos(db, jobId).map((photo) => timedPhoto(photo, { job, cameras })),
     cameras,

@@ -10,7 +10,7 @@ import { cameraClockTable } from './records/cameras.ts'
 import { frameTable, sheetTable } from './records/job-parts.ts'
 import { photoTagsTable } from './records/photos.ts'
 import type { RecordTable } from './records/record-table.ts'
-import { facetTable, findingTable, readingTable } from './records/tables.ts'
+import { facetTable, findingTable, outlineTable, readingTable } from './records/tables.ts'
 import { indexRecord } from './search-index.ts'
 
 /** One record and the value it is to have; null removes it. */
@@ -33,6 +33,7 @@ function checked<T>(table: RecordTable<T>): RecordTable<unknown> {
 const tables = {
   sheet: checked(sheetTable),
   frame: checked(frameTable),
+  outline: checked(outlineTable),
   facet: checked(facetTable),
   photo: checked(photoTagsTable),
   camera: checked(cameraClockTable),

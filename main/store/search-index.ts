@@ -19,6 +19,7 @@ export function indexRecord(db: WriteDb, jobId: string, { record, id }: { record
     case 'facet':
       return indexFacet(db, jobId, id)
     case 'frame':
+    case 'outline':
     case 'camera':
     case 'reading':
       return

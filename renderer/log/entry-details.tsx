@@ -111,6 +111,11 @@ function nameRecord({ kind, id }: RecordName, job: JobSnapshot): { name: string;
       if (facet === undefined) return { name: 'a facet that was removed', place: null }
       return { name: `Facet ${facet.letter}`, place: { workspace: 'plan', target: { kind, id } } }
     }
+    case 'outline': {
+      const outline = job.outlines.find((one) => one.id === id)
+      if (outline === undefined) return { name: 'an outline that was removed', place: null }
+      return { name: `Outline "${outline.name}"`, place: { workspace: 'plan', target: null } }
+    }
     case 'reading': {
       const reading = job.readings.find((one) => one.id === id)
       if (reading === undefined) return { name: 'a reading that was removed', place: null }

@@ -1,8 +1,14 @@
 import { findingSchema } from '../../../app/evidence/finding.ts'
 import { readingSchema } from '../../../app/fieldtest/reading.ts'
 import { facetSchema } from '../../../app/roof/facet.ts'
+import { houseOutlineSchema } from '../../../app/roof/house-outline.ts'
 import { dataTable } from './data-table.ts'
 
+export const outlineTable = dataTable(houseOutlineSchema, {
+  name: 'outlines',
+  column: 'name',
+  key: (outline) => outline.name,
+})
 export const facetTable = dataTable(facetSchema, { name: 'facets', column: 'letter', key: (facet) => facet.letter })
 export const findingTable = dataTable(findingSchema, {
   name: 'findings',

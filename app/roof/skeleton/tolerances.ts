@@ -1,0 +1,27 @@
+/**
+ * How near is the same, for the whole roof builder.
+ *
+ * Corners of a house are drawn to a quarter of an inch at best, and double precision loses about 1e-12 ft on the way;
+ * each tolerance lies far from both, so that it neither hides a drawn shape nor trips over rounding.
+ */
+
+/** Places on the wavefront nearer than this meet at one place, and heights closer than this are one height, feet. */
+export const SAME_PLACE_FT = 1e-6
+
+/** Edges within this of one line lie on it, feet: nearer than places, so that two ends of one line are one place. */
+export const SAME_LINE_FT = 1e-7
+
+/** Directions whose cross product is smaller are parallel: two parallel 100 ft walls part by a millionth of a foot. */
+export const PARALLEL = 1e-8
+
+/** Corners of an outline must stand this far apart: an eighth of an inch, as for facets drawn by hand. */
+export const LEAST_EDGE_FT = 1 / 96
+
+/** Edges that are no neighbours must stand this far apart, feet, a thousand times what counts as one place. */
+export const LEAST_GAP_FT = 1e-3
+
+/** Facets' plan areas must sum to the outline's within this share of it. */
+export const AREA_SHARE = 1e-6
+
+/** Planes that share a line must agree in height along it within this, feet: a hundredth of what a tape can tell. */
+export const SAME_HEIGHT_FT = 1e-4

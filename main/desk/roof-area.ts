@@ -1,0 +1,181 @@
+import { refuse } from '../../app/contract/app-error.ts'
+import { facetIdSchema, outlineIdSchema, type FacetId, type JobId } from '../../app/job/ids.ts'
+import type { PlanFrame } from '../../app/job/places.ts'
+import { facetSchema, type Facet, type HandSet } from '../../app/roof/facet.ts'
+import { facetsOfOutline } from '../../app/roof/facets-of-outline.ts'
+import { houseOutlineSchema, type HouseOutline } from '../../app/roof/house-outline.ts'
+import { checkOutline, outlineFaultSentence } from '../../app/roof/outline.ts'
+import type { ReadDb } from '../store/database.ts'
+import type { Write } from '../store/record-edits.ts'
+import { listPhotos } from '../store/records/photos.ts'
+import { facetTable, findingTable, outlineTable, readingTable } from '../store/records/tables.ts'
+import type { DeskWorld } from './desk-world.ts'
+import { editJob } from './edit-job.ts'
+import type { Area } from './handlers.ts'
+import { needJob } from './snapshot.ts'
+
+/** Outlines of the house, and the facets that follow from them. */
+export function outlinesArea(world: DeskWorld): Area<'outlines'> {
+  return {
+    'outlines.save': ({ jobId, id, outline }) =>
+      editJob(world, jobId, (db) => {
+        if (id !== null) needOutline(db, jobId, id)
+        const after = houseOutlineSchema.parse({ ...outline, id: id ?? outlineIdSchema.parse(world.newId()) })
+        if (outlineTable.list(db, jobId).some((other) => other.id !== after.id && other.name === after.name)) {
+          refuse('conflict', `An outline called "${after.name}" is there already.`, {
+            about: 'name',
+            help: 'Give it another name.',
+          })
+        }
+        return {
+          summary: `${id === null ? 'Draw' : 'Change'} the outline "${after.name}"`,
+          writes: [{ record: 'outline', id: after.id, after }, ...facetWrites(world, jobId, { db, outline: after })],
+          result: { id: after.id },
+        }
+      }),
+    'outlines.remove': ({ jobId, id }) =>
+      editJob(world, jobId, (db) => {
+        const outline = needOutline(db, jobId, id)
+        const facets = facetTable.list(db, jobId).filter((facet) => facet.from?.outlineId === id)
+        return {
+          summary: `Remove the outline "${outline.name}"`,
+          writes: [
+            { record: 'outline', id, after: null },
+            ...facets.flatMap((facet): Write[] => [
+              { record: 'facet', id: facet.id, after: null },
+              ...withoutFacet(db, jobId, facet.id),
+            ]),
+          ],
+          result: {},
+        }
+      }),
+  }
+}
+
+/** Facets of the roof plan. */
+export function facetsArea(world: DeskWorld): Area<'facets'> {
+  return {
+    'facets.save': ({ jobId, id, facet }) =>
+      editJob(world, jobId, (db) => {
+        const fault = checkOutline(facet.outline)[0]
+        if (fault !== undefined) refuse('invalid', outlineFaultSentence(fault), { about: 'outline' })
+        const others = facetTable.list(db, jobId).filter((other) => other.id !== id)
+        if (others.some((other) => other.letter === facet.letter)) {
+          refuse('conflict', `Facet ${facet.letter} is there already.`, {
+            about: 'letter',
+            help: 'Choose another letter.',
+          })
+        }
+        const known = id === null ? null : needFacet(db, jobId, id)
+        const after = facetSchema.parse({
+          ...facet,
+          id: known?.id ?? facetIdSchema.parse(world.newId()),
+          from: known?.from ?? null,
+          setByHand: known === null ? [] : handSets(known, facet),
+        })
+        return {
+          summary: `${known === null ? 'Add' : 'Change'} facet ${after.letter}`,
+          writes: [{ record: 'facet', id: after.id, after }],
+          result: { id: after.id },
+        }
+      }),
+    'facets.follow-outline': ({ jobId, id }) =>
+      editJob(world, jobId, (db) => {
+        const facet = needFacet(db, jobId, id)
+        if (facet.from === null) refuse('invalid', `Facet ${facet.letter} was drawn by itself and follows no outline.`)
+        const outline = needOutline(db, jobId, facet.from.outlineId)
+        const released = facetTable
+          .list(db, jobId)
+          .map((one): Facet => (one.id === id ? { ...one, setByHand: [] } : one))
+        return {
+          summary: `Let facet ${facet.letter} follow its outline`,
+          writes: facetWrites(world, jobId, { db, outline, existing: released }),
+          result: {},
+        }
+      }),
+    'facets.remove': ({ jobId, id }) =>
+      editJob(world, jobId, (db) => {
+        const facet = needFacet(db, jobId, id)
+        if (facet.from !== null) {
+          refuse('conflict', `Facet ${facet.letter} follows from an outline.`, {
+            help: 'Make its edge a gable or remove the outline; the facet goes with it.',
+          })
+        }
+        return {
+          summary: `Remove facet ${facet.letter}`,
+          writes: [{ record: 'facet', id, after: null }, ...withoutFacet(db, jobId, id)],
+          result: {},
+        }
+      }),
+  }
+}
+
+/** The facets of all outlines when the sheet's direction changes: shapes stay, the directions they face turn with it. */
+export function facetsInFrame(db: ReadDb, jobId: JobId, frame: PlanFrame): readonly Write[] {
+  const turnDeg = frame.upAzimuthDeg - needJob(db, jobId).job.frame.upAzimuthDeg
+  if (turnDeg === 0) return []
+  return facetTable
+    .list(db, jobId)
+    .filter((facet) => facet.from !== null && !facet.setByHand.includes('downslopeAzimuthDeg'))
+    .map((facet): Write => {
+      const turned = (((facet.downslopeAzimuthDeg + turnDeg) % 360) + 360) % 360
+      return { record: 'facet', id: facet.id, after: { ...facet, downslopeAzimuthDeg: turned } }
+    })
+}
+
+function facetWrites(
+  world: DeskWorld,
+  jobId: JobId,
+  {
+    db,
+    outline,
+    existing = facetTable.list(db, jobId),
+  }: { db: ReadDb; outline: HouseOutline; existing?: readonly Facet[] },
+): readonly Write[] {
+  const { job } = needJob(db, jobId)
+  const built = facetsOfOutline(outline, {
+    existing,
+    frame: job.frame,
+    frontAzimuthDeg: job.sheet.property.frontAzimuthDeg,
+    newId: (): FacetId => facetIdSchema.parse(world.newId()),
+  })
+  if (!built.ok) return refuse('invalid', built.sentence, { about: 'outline' })
+  return [
+    ...built.removed.flatMap((id): Write[] => [{ record: 'facet', id, after: null }, ...withoutFacet(db, jobId, id)]),
+    ...built.facets.map((facet): Write => ({ record: 'facet', id: facet.id, after: facet })),
+  ]
+}
+
+/** What of a facet that follows an outline a person has now set: what was set before, and what differs. */
+function handSets(known: Facet, now: Pick<Facet, HandSet>): readonly HandSet[] {
+  if (known.from === null) return []
+  const fields: readonly HandSet[] = ['outline', 'pitchRise', 'downslopeAzimuthDeg']
+  return fields.filter(
+    (field) => known.setByHand.includes(field) || JSON.stringify(known[field]) !== JSON.stringify(now[field]),
+  )
+}
+
+function needOutline(db: ReadDb, jobId: string, id: string): HouseOutline {
+  return outlineTable.get(db, { jobId, id }) ?? refuse('not-found', 'This outline is no longer in the job.')
+}
+
+function needFacet(db: ReadDb, jobId: string, id: string): Facet {
+  return facetTable.get(db, { jobId, id }) ?? refuse('not-found', 'This facet is no longer in the job.')
+}
+
+/** What points to a facet lets go of it in the same step, so that undo brings both back. */
+function withoutFacet(db: ReadDb, jobId: string, facetId: string): readonly Write[] {
+  return [
+    ...listPhotos(db, jobId)
+      .filter((photo) => photo.tags.facetId === facetId)
+      .map((photo): Write => ({ record: 'photo', id: photo.id, after: { ...photo.tags, facetId: null } })),
+    ...findingTable
+      .list(db, jobId)
+      .filter((finding) => finding.facetId === facetId)
+      .map((finding): Write => ({ record: 'finding', id: finding.id, after: { ...finding, facetId: null } })),
+    ...readingTable
+      .list(db, jobId)
+      .filter((reading) => reading.facetId === facetId)
+      .map((reading): Write => ({ record: 'reading', id: reading.id, after: { ...reading, facetId: null } })),
+  ]
+}
