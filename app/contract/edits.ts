@@ -54,6 +54,17 @@ export const editProcedures = {
     }),
     z.object({ id: facetIdSchema }),
   ),
+  /** Gives facets new outlines in one step: corners that they share move together and come back together. */
+  'facets.reshape': write(
+    z.object({
+      ...inJob,
+      changed: z
+        .array(z.object({ id: facetIdSchema, outline: facetSchema.shape.outline }))
+        .min(1)
+        .max(500),
+    }),
+    done,
+  ),
   /** Lets a facet follow its outline again, forgetting what was set by hand. */
   'facets.follow-outline': write(z.object({ ...inJob, id: facetIdSchema }), done),
   'facets.remove': write(z.object({ ...inJob, id: facetIdSchema }), done),

@@ -79,6 +79,22 @@ export function facetsArea(world: DeskWorld): Area<'facets'> {
           result: { id: after.id },
         }
       }),
+    'facets.reshape': ({ jobId, changed }) =>
+      editJob(world, jobId, (db) => {
+        const facets = changed.map(({ id, outline }): Facet => {
+          const known = needFacet(db, jobId, id)
+          const fault = checkOutline(outline)[0]
+          if (fault !== undefined) {
+            refuse('invalid', `Facet ${known.letter}: ${outlineFaultSentence(fault)}`, { about: 'outline' })
+          }
+          return { ...known, outline, setByHand: [...handSets(known, { ...known, outline })] }
+        })
+        return {
+          summary: `Reshape facet${facets.length === 1 ? '' : 's'} ${facets.map((facet) => facet.letter).join(', ')}`,
+          writes: facets.map((facet): Write => ({ record: 'facet', id: facet.id, after: facet })),
+          result: {},
+        }
+      }),
     'facets.follow-outline': ({ jobId, id }) =>
       editJob(world, jobId, (db) => {
         const facet = needFacet(db, jobId, id)

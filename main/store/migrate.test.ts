@@ -39,8 +39,8 @@ describe('a new library', () => {
     const backup = vi.fn<() => void>()
     migrate(db, { backup })
     expect(backup).not.toHaveBeenCalled()
-    expect(versionOf(db)).toBe(1)
-    for (const name of ['jobs', 'photos', 'facets', 'findings', 'readings', 'log', 'steps', 'search_words'])
+    expect(versionOf(db)).toBe(2)
+    for (const name of ['jobs', 'photos', 'outlines', 'facets', 'findings', 'readings', 'log', 'steps', 'search_words'])
       expect(tableNames()).toContain(JSON.stringify({ name }))
   })
 
@@ -63,7 +63,17 @@ describe('a new library', () => {
 describe('an older library', () => {
   const steps = [firstLibrary, 'create table later (id text primary key) strict']
 
-  beforeEach(() => migrate(db, { backup: () => undefined }))
+  beforeEach(() => migrate(db, { backup: () => undefined, steps: [firstLibrary] }))
+
+  it('of the first version gets a place for outlines and keeps its rows', () => {
+    inTransaction(db, (write) => run(write, "insert into settings (name, value) values ('operator', 'Ada')"))
+    const backup = vi.fn<() => void>()
+    migrate(db, { backup })
+    expect(backup).toHaveBeenCalledTimes(1)
+    expect(versionOf(db)).toBe(2)
+    expect(row(db, 'select value from settings')).toEqual({ value: 'Ada' })
+    expect(rows(db, 'select * from outlines')).toEqual([])
+  })
 
   it('is backed up as it stands before anything changes', () => {
     const backup = vi.fn<() => void>(() => {

@@ -5,15 +5,15 @@ import { type Edit, useEdit, useJob } from '../state/job-state.tsx'
 import { facetUnderPin } from './facet-at.ts'
 import type { Reshaped } from './outline-edit.ts'
 
-/** Saves the new outlines of facets, one edit each. */
+/** Saves the new outlines of facets as one edit, so that corners they share come back together too. */
 export function useSaveOutlines(): (changed: readonly Reshaped[]) => Promise<void> {
   const edit = useEdit()
   return useCallback(
     async (changed) => {
-      for (const { facet, outline } of changed) {
-        const saved = await saveFacet(edit, { ...facet, outline: [...outline] })
-        if (!saved) return
-      }
+      if (changed.length === 0) return
+      await edit('facets.reshape', {
+        changed: changed.map(({ facet, outline }) => ({ id: facet.id, outline: [...outline] })),
+      })
     },
     [edit],
   )
