@@ -50,7 +50,7 @@ export function DrawPanel({ onCancel, ...side }: DrawPanelProps) {
 }
 
 /** Length and direction of the next side, typed; without a direction the side runs where the pointer is. */
-function TypedSide({ drawing, length, onLength, lengthField, onAdded }: TypedSideProps) {
+export function TypedSide({ drawing, length, onLength, lengthField, onAdded }: TypedSideProps) {
   const [direction, setDirection] = useState('')
   const [wrong, setWrong] = useState<Wrong>({ length: null, direction: null })
   const isDisabled = drawing.path.length === 0
@@ -113,7 +113,8 @@ interface Wrong {
   readonly direction: string | null
 }
 
-function sideWords({ path, live }: Drawing): string {
+/** The side under way in words: its length, direction and corner. */
+export function sideWords({ path, live }: Drawing): string {
   const side = `Side ${path.length}`
   if (live === null) return `${side}: move to its end, or type it.`
   const corner = live.cornerDeg === null ? '' : `, corner ${round(live.cornerDeg)}°`

@@ -8,6 +8,7 @@ import { Dialog } from '../ui/dialog.tsx'
 import { NumberField } from '../ui/number-field.tsx'
 import { countWords } from '../ui/quantity-words.ts'
 import { saveFacet } from './facet-edits.ts'
+import { HandSetLine } from './outlines/hand-set.tsx'
 import styles from './facet-details.module.css'
 import { FacetWorking } from './facet-working.tsx'
 import { faultOfLetter } from './new-facet-panel.tsx'
@@ -71,6 +72,7 @@ function FacetForm({ facet }: { facet: Facet }) {
           if (deg !== null) save({ downslopeAzimuthDeg: deg % 360 })
         }}
       />
+      <HandSetLine facet={facet} />
       <FacetWorking facet={facet} />
       <InspectedFields facet={facet} save={save} />
       <p className={styles['quiet']}>

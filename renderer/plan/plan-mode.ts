@@ -1,5 +1,5 @@
 import type { PlanPoint } from '../../app/job/places.ts'
-import type { FacetId, FindingId } from '../../app/job/ids.ts'
+import type { FacetId, FindingId, OutlineId } from '../../app/job/ids.ts'
 
 /** What is being done on the plan. */
 export type PlanMode =
@@ -9,6 +9,9 @@ export type PlanMode =
   /** A closed outline that still needs letter, pitch and direction. */
   | { readonly kind: 'name'; readonly outline: readonly PlanPoint[] }
   | { readonly kind: 'shape'; readonly facetId: FacetId }
+  /** Drawing an eaves line: a new outline, or a courtyard of one. */
+  | { readonly kind: 'outline'; readonly courtyardOf: OutlineId | null }
+  | { readonly kind: 'shape-outline'; readonly outlineId: OutlineId }
   /** Putting a pin down, for a finding or for a new one. */
   | { readonly kind: 'pin'; readonly findingId: FindingId | null }
 

@@ -7,8 +7,11 @@ import styles from './plan-workspace.module.css'
 interface PlanToolbarProps {
   readonly mode: PlanMode['kind']
   readonly canShape: boolean
+  readonly hasOutline: boolean
   readonly showsCameras: boolean
   readonly onCameras: (shown: boolean) => void
+  readonly onOutline: () => void
+  readonly onShapeOutline: () => void
   readonly onDraw: () => void
   readonly onShape: () => void
   readonly onPin: () => void
@@ -20,6 +23,12 @@ export function PlanToolbar(props: PlanToolbarProps) {
   const { mode, canShape } = props
   return (
     <div className={styles['toolbar']} role="toolbar" aria-label="Roof plan">
+      <Button onPress={props.onOutline} isDisabled={mode !== 'look'}>
+        Draw an outline <KeyHint keys="O" />
+      </Button>
+      <Button onPress={props.onShapeOutline} isDisabled={mode !== 'look' || !props.hasOutline}>
+        Shape the outline <KeyHint keys="H" />
+      </Button>
       <Button onPress={props.onDraw} isDisabled={mode !== 'look'}>
         Draw a facet <KeyHint keys="D" />
       </Button>

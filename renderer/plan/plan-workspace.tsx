@@ -12,6 +12,8 @@ import { DrawMode } from './draw-mode.tsx'
 import { facetUnderPin } from './facet-at.ts'
 import { FacetsTable } from './facets-table.tsx'
 import { LookMode } from './look-mode.tsx'
+import { OutlineMode } from './outlines/outline-mode.tsx'
+import { OutlineShapeMode } from './outlines/outline-shape-mode.tsx'
 import { NameMode } from './name-mode.tsx'
 import { PinMode } from './pin-mode.tsx'
 import { LOOK, type PlanMode } from './plan-mode.ts'
@@ -24,66 +26,106 @@ import { usePlanScene } from './use-plan-scene.ts'
 /** The roof plan: facets are drawn and changed here, findings are pinned, and everything on it can be selected. */
 export function PlanWorkspace() {
   const { facets } = useJob()
-  const { selection } = useSelection()
   const [mode, setMode] = useState<PlanMode>(LOOK)
   const [showsCameras, setShowsCameras] = useState(false)
   const [showsSheet, setShowsSheet] = useState(false)
   const [newPin, setNewPin] = useState<Pin | null>(null)
   const looking = mode.kind === 'look'
-  const facet = facets.find((one) => selection.kind === 'facet' && one.id === selection.id)
-
-  const draw = () => setMode({ kind: 'draw', path: [] })
-  const shape = () => {
-    if (facet !== undefined) setMode({ kind: 'shape', facetId: facet.id })
-  }
-  const pin = () => setMode({ kind: 'pin', findingId: selection.kind === 'finding' ? selection.id : null })
-  const cameras = () => setShowsCameras(!showsCameras)
-  usePlanKeys({ isLooking: looking, canShape: facet !== undefined, draw, shape, pin, cameras })
+  const starts = useModeStarts(setMode)
+  usePlanKeys({ ...starts, isLooking: looking, cameras: () => setShowsCameras(!showsCameras) })
   return (
     <div className={styles['workspace']}>
       <PlanToolbar
         mode={mode.kind}
-        canShape={facet !== undefined}
+        canShape={starts.canShape}
+        hasOutline={starts.hasOutline}
+        onOutline={starts.outline}
+        onShapeOutline={starts.shapeOutline}
         showsCameras={showsCameras}
         onCameras={setShowsCameras}
-        onDraw={draw}
-        onShape={shape}
-        onPin={pin}
+        onDraw={starts.draw}
+        onShape={starts.shape}
+        onPin={starts.pin}
         onSheet={() => setShowsSheet(true)}
       />
       <div className={styles['canvas']}>
         <ModeOnStage showsCameras={showsCameras} mode={mode} onMode={setMode} onNewFinding={setNewPin} />
-        {looking && facets.length === 0 ? <Teaching onDraw={draw} /> : null}
+        {looking && facets.length === 0 ? <Teaching onOutline={starts.outline} onDraw={starts.draw} /> : null}
       </div>
       {facets.length === 0 || !looking ? null : (
         <FacetsFoot onOpen={(facetId) => setMode({ kind: 'shape', facetId })} />
       )}
       <SheetSettings isOpen={showsSheet} onClose={() => setShowsSheet(false)} />
-      {newPin === null ? null : (
-        <FindingDialog
-          start={{ ...blankDraft(), pin: newPin, facetId: facetUnderPin(facets, newPin)?.id ?? null }}
-          onClose={() => {
-            setNewPin(null)
-            setMode(LOOK)
-          }}
-        />
-      )}
+      <NewFinding
+        pin={newPin}
+        onClose={() => {
+          setNewPin(null)
+          setMode(LOOK)
+        }}
+      />
     </div>
   )
 }
 
-interface PlanKeys {
-  readonly isLooking: boolean
+/** The form of a finding whose pin was just put down; nothing while there is none. */
+function NewFinding({ pin, onClose }: { readonly pin: Pin | null; readonly onClose: () => void }) {
+  const { facets } = useJob()
+  if (pin === null) return null
+  return (
+    <FindingDialog
+      start={{ ...blankDraft(), pin, facetId: facetUnderPin(facets, pin)?.id ?? null }}
+      onClose={onClose}
+    />
+  )
+}
+
+/** What can be begun on the plan, and whether there is something to do it with. */
+interface ModeStarts {
   readonly canShape: boolean
+  readonly hasOutline: boolean
+  outline(): void
+  shapeOutline(): void
   draw(): void
   shape(): void
   pin(): void
+}
+
+function useModeStarts(setMode: (mode: PlanMode) => void): ModeStarts {
+  const { facets, outlines } = useJob()
+  const { selection } = useSelection()
+  const facet = facets.find((one) => selection.kind === 'facet' && one.id === selection.id)
+  const house = outlines.find(({ id }) => id === facet?.from?.outlineId) ?? outlines[0]
+  return {
+    canShape: facet !== undefined,
+    hasOutline: house !== undefined,
+    outline: () => setMode({ kind: 'outline', courtyardOf: null }),
+    shapeOutline: () => {
+      if (house !== undefined) setMode({ kind: 'shape-outline', outlineId: house.id })
+    },
+    draw: () => setMode({ kind: 'draw', path: [] }),
+    shape: () => {
+      if (facet !== undefined) setMode({ kind: 'shape', facetId: facet.id })
+    },
+    pin: () => setMode({ kind: 'pin', findingId: selection.kind === 'finding' ? selection.id : null }),
+  }
+}
+
+interface PlanKeys extends ModeStarts {
+  readonly isLooking: boolean
   cameras(): void
 }
 
-function usePlanKeys({ isLooking, canShape, draw, shape, pin, cameras }: PlanKeys): void {
-  const enabled = isLooking
+function usePlanKeys({ isLooking: enabled, canShape, hasOutline, ...perform }: PlanKeys): void {
+  const { outline, shapeOutline, draw, shape, pin, cameras } = perform
   useCommands([
+    { id: 'plan.outline', label: 'Draw an outline', keys: 'O', enabled, perform: outline },
+    {
+      id: 'plan.shape-outline',
+      label: 'Shape the outline',
+      keys: 'H',
+      enabled: enabled && hasOutline,
+      perform: shapeOutline,
+    },
     { id: 'plan.draw', label: 'Draw a facet', keys: 'D', enabled, perform: draw },
     {
       id: 'plan.corners',
@@ -105,7 +147,7 @@ interface ModeOnStageProps {
 }
 
 function ModeOnStage({ showsCameras, mode, onMode, onNewFinding }: ModeOnStageProps) {
-  const { facets, findings } = useJob()
+  const { facets, findings, outlines } = useJob()
   const scene = usePlanScene(showsCameras)
   useCommands([
     {
@@ -131,6 +173,16 @@ function ModeOnStage({ showsCameras, mode, onMode, onNewFinding }: ModeOnStagePr
         <ShapeMode key={facet.id} scene={scene} facet={facet} onMode={onMode} />
       )
     }
+    case 'outline':
+      return <OutlineMode key={mode.courtyardOf} scene={scene} courtyardOf={mode.courtyardOf} onMode={onMode} />
+    case 'shape-outline': {
+      const outline = outlines.find((one) => one.id === mode.outlineId)
+      return outline === undefined ? (
+        <LookMode scene={scene} onMode={onMode} />
+      ) : (
+        <OutlineShapeMode key={outline.id} scene={scene} outline={outline} onMode={onMode} />
+      )
+    }
     case 'pin': {
       const finding = findings.find((one) => one.id === mode.findingId) ?? null
       return (
@@ -140,16 +192,17 @@ function ModeOnStage({ showsCameras, mode, onMode, onNewFinding }: ModeOnStagePr
   }
 }
 
-function Teaching({ onDraw }: { onDraw: () => void }) {
+function Teaching({ onOutline, onDraw }: { onOutline: () => void; onDraw: () => void }) {
   return (
     <div className={styles['teaching']}>
       <EmptyState
         title="No facet is drawn yet"
-        sentence="Draw each plane of the roof as seen from above: click its corners, or type its sides, such as 24' 6&quot;."
+        sentence="Draw the eaves line round the house: click its corners, or type its sides, such as 24' 6&quot;. The roof over it follows from its pitch."
       >
-        <Button look="main" onPress={onDraw}>
-          Draw the first facet
+        <Button look="main" onPress={onOutline}>
+          Draw the outline
         </Button>
+        <Button onPress={onDraw}>Draw single facets</Button>
       </EmptyState>
     </div>
   )

@@ -5,6 +5,7 @@ import { Button } from '../ui/button.tsx'
 import { Dialog } from '../ui/dialog.tsx'
 import { NumberField } from '../ui/number-field.tsx'
 import styles from './facet-details.module.css'
+import { CopyPlan } from './outlines/copy-plan.tsx'
 
 /** How the sheet lies on the earth: which way its top points, and where its origin is. */
 export function SheetSettings({ isOpen, onClose }: { isOpen: boolean; onClose: () => void }) {
@@ -61,6 +62,7 @@ function SettingsDialog({ onClose }: { onClose: () => void }) {
           help={`${directionWords(draft.upAzimuthDeg)}, clockwise from true north; 0 when the plan is drawn with north up. Facets keep the direction they face, so check their arrows after turning the sheet.`}
         />
         <OriginFields draft={draft} onChange={setDraft} isHalf={isHalf} />
+        <CopyPlan />
       </div>
     </Dialog>
   )
