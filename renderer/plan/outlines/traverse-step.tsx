@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react'
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import type { PlanPoint } from '../../../app/job/places.ts'
 import {
   closeTraverse,
@@ -18,6 +18,7 @@ import type { PlanTool } from '../plan-tool.ts'
 import type { PlanView } from '../plan-view.ts'
 import { tidyPoint } from '../sheet-geometry.ts'
 import { newOutline } from './new-outline.ts'
+import { showCorners } from './show-corners.ts'
 import { EdgeLabels } from './outline-overlay.tsx'
 import styles from './outlines.module.css'
 import { BLANK_SIDE, readTraverse, type TypedTraverseSide } from './traverse-text.ts'
@@ -37,10 +38,9 @@ export function TraverseStep({ scene, onUse, onBack }: TraverseStepProps) {
   const [rows, setRows] = useState<readonly TypedTraverseSide[]>([BLANK_SIDE])
   const [isSpread, setSpread] = useState(false)
   const [start, setStart] = useState<PlanPoint>({ xFt: 0, yFt: 0 })
-  const { keep } = scene.stage
-  useEffect(keep, [keep])
   const laid = useMemo(() => layOut(rows, upAzimuthDeg), [rows, upAzimuthDeg])
   const corners = useMemo(() => placed(laid, { isSpread, start }), [laid, isSpread, start])
+  useShown(scene, corners, laid)
   const closes = laid?.kind === 'laid-out' && (isSpread || laid.closing.oneIn === null)
   const outline = useMemo(
     () => (closes ? newOutline(corners, { name: 'New outline', pitchRise: null, eaveHeightFt: 0 }) : null),
@@ -81,6 +81,17 @@ export function TraverseStep({ scene, onUse, onBack }: TraverseStepProps) {
       </section>
     </PlanCanvas>
   )
+}
+
+/** Keeps the typed sides in sight: after each change of one, not while the person moves the sheet. */
+function useShown(scene: PlanScene, corners: readonly PlanPoint[], laid: unknown): void {
+  const { keep } = scene.stage
+  useEffect(keep, [keep])
+  const latest = useRef({ stage: scene.stage, corners })
+  useLayoutEffect(() => {
+    latest.current = { stage: scene.stage, corners }
+  })
+  useEffect(() => showCorners(latest.current.stage, latest.current.corners), [laid])
 }
 
 function layOut(rows: readonly TypedTraverseSide[], upAzimuthDeg: number): Traverse | TraverseFault | null {
