@@ -12,6 +12,7 @@ import { DrawMode } from './draw-mode.tsx'
 import { facetUnderPin } from './facet-at.ts'
 import { FacetsTable } from './facets-table.tsx'
 import { LookMode } from './look-mode.tsx'
+import { largestOutline } from './outlines/outline-draft.ts'
 import { OutlineMode } from './outlines/outline-mode.tsx'
 import { OutlineShapeMode } from './outlines/outline-shape-mode.tsx'
 import { NameMode } from './name-mode.tsx'
@@ -94,7 +95,7 @@ function useModeStarts(setMode: (mode: PlanMode) => void): ModeStarts {
   const { facets, outlines } = useJob()
   const { selection } = useSelection()
   const facet = facets.find((one) => selection.kind === 'facet' && one.id === selection.id)
-  const house = outlines.find(({ id }) => id === facet?.from?.outlineId) ?? outlines[0]
+  const house = outlines.find(({ id }) => id === facet?.from?.outlineId) ?? largestOutline(outlines)
   return {
     canShape: facet !== undefined,
     hasOutline: house !== undefined,

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react'
+import type { PlanPoint } from '../../../app/job/places.ts'
 import { lengthFt } from '../../../app/roof/polygon.ts'
 import { Button } from '../../ui/button.tsx'
 import { classNames } from '../../ui/class-names.ts'
@@ -64,32 +65,41 @@ export function EdgeFields({ shape, place }: EdgeFieldsProps) {
         lengthFt={lengthFt(from, to)}
         onChange={(typed) => shape.change((now) => withEdgeLength(now, place, typed))}
       />
-      <div className={classNames(panels['line'], styles['actions'])}>
+      <EdgeActions shape={shape} place={place} middle={tidyPoint(middleOf(from, to))} />
+    </div>
+  )
+}
+
+function EdgeActions({ shape, place, middle }: EdgeFieldsProps & { readonly middle: PlanPoint }) {
+  const corners = houseRings(shape.outline)[place.ring]?.corners.length ?? 0
+  return (
+    <div className={classNames(panels['line'], styles['actions'])}>
+      <Button
+        onPress={() => {
+          shape.change((now) => withCornerAdded(now, place, { at: middle, newId: newEdgeId }))
+        }}
+      >
+        Add a corner
+      </Button>
+      <Button
+        isDisabled={corners <= 3}
+        onPress={() => {
+          shape.pick(null)
+          shape.change((now) => withCornerRemoved(now, place))
+        }}
+      >
+        Remove corner {place.index + 1} <KeyHint keys="Delete" />
+      </Button>
+      {place.ring === 0 ? null : (
         <Button
           onPress={() => {
-            const at = tidyPoint(middleOf(from, to))
-            shape.change((now) => withCornerAdded(now, place, { at, newId: newEdgeId }))
+            shape.pick(null)
+            shape.change((now) => withoutCourtyard(now, place.ring))
           }}
         >
-          Add a corner
+          Close courtyard {place.ring}
         </Button>
-        <Button
-          isDisabled={ring.corners.length <= 3}
-          onPress={() => shape.change((now) => withCornerRemoved(now, place))}
-        >
-          Remove corner {place.index + 1} <KeyHint keys="Delete" />
-        </Button>
-        {place.ring === 0 ? null : (
-          <Button
-            onPress={() => {
-              shape.pick(null)
-              shape.change((now) => withoutCourtyard(now, place.ring))
-            }}
-          >
-            Close courtyard {place.ring}
-          </Button>
-        )}
-      </div>
+      )}
     </div>
   )
 }

@@ -5,6 +5,7 @@ import {
   commonPitch,
   eavesRing,
   edgeAt,
+  largestOutline,
   movedBy,
   withCornerAdded,
   withCornerMoved,
@@ -105,6 +106,15 @@ describe('a typed edge length', () => {
     const leaning = house([at(0, 0), at(40, 0), at(50, 10), at(0, 10)])
     const longer = withEdgeLength(leaning, { ring: 0, index: 0 }, 45)
     expect(longer.outer.corners).toEqual([at(0, 0), at(45, 0), at(55, 10), at(0, 10)])
+  })
+})
+
+describe('of several outlines', () => {
+  it('the largest is the main roof, whichever way it was drawn and however they are listed', () => {
+    const garage = { ...house([at(0, 0), at(10, 0), at(10, 10), at(0, 10)]), name: 'Garage' }
+    const main = house([at(0, 20), at(40, 20), at(40, 0), at(0, 0)])
+    expect(largestOutline([garage, main])).toBe(main)
+    expect(largestOutline([])).toBeUndefined()
   })
 })
 

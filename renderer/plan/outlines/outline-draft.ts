@@ -1,7 +1,7 @@
 import type { EdgeId } from '../../../app/job/ids.ts'
 import type { PlanPoint } from '../../../app/job/places.ts'
 import type { HouseEdge, HouseOutline, HouseRing } from '../../../app/roof/house-outline.ts'
-import { lengthFt } from '../../../app/roof/polygon.ts'
+import { lengthFt, signedAreaSqFt } from '../../../app/roof/polygon.ts'
 import { tidyPoint } from '../sheet-geometry.ts'
 
 /** A corner, or the edge that starts there: ring 0 is the outside, courtyards count from 1; corners and edges from 0. */
@@ -13,6 +13,12 @@ export interface RingPlace {
 /** All rings of an outline, the outside first. */
 export function houseRings(outline: HouseOutline): readonly HouseRing[] {
   return [outline.outer, ...outline.courtyards]
+}
+
+/** The outline that covers most: the main roof. */
+export function largestOutline(outlines: readonly HouseOutline[]): HouseOutline | undefined {
+  const area = ({ outer }: HouseOutline) => Math.abs(signedAreaSqFt(outer.corners))
+  return outlines.toSorted((a, b) => area(b) - area(a))[0]
 }
 
 /** A ring whose edges are all eaves of one pitch. */

@@ -34,25 +34,8 @@ export function OutlineHandles({ shape, facets, view }: OutlineHandlesProps) {
   const shared = { view, onDrop: drop }
   return (
     <>
-      {houseRings(outline).map(({ corners }, ring) =>
-        corners.map((corner, index) => (
-          <DragHandle
-            {...shared}
-            key={`corner ${ring} ${index}`}
-            label={`Corner ${index + 1} of ${ringWords(outline, ring)}`}
-            at={corner}
-            look="corner"
-            onMove={(move) => {
-              const from = start()
-              const place = { ring, index }
-              shape.show(withCornerMoved(from, place, cornerSnap({ outline: from, facets }, place, move)))
-            }}
-            onPress={() => shape.pick({ ring, index })}
-            onRemove={() => shape.change((now) => withCornerRemoved(now, { ring, index }))}
-          />
-        )),
-      )}
-      {edgesWithRoom(begun.current ?? outline, view).map(({ ring, index, at }) => (
+      <CornerHandles shape={shape} facets={facets} view={view} hold={start} onDrop={drop} />
+      {edgesWithRoom(handledOutline(begun.current, outline), view).map(({ ring, index, at }) => (
         <DragHandle
           {...shared}
           key={`edge ${ring} ${index}`}
@@ -64,6 +47,7 @@ export function OutlineHandles({ shape, facets, view }: OutlineHandlesProps) {
             const from = start()
             const place = { ring, index }
             const added = addedSnap({ outline: from, facets }, place, move)
+            shape.pick(place)
             shape.show(withCornerAdded(from, place, { at: added, newId: newEdgeId }))
           }}
           onPress={() => shape.pick({ ring, index })}
@@ -84,6 +68,47 @@ export function OutlineHandles({ shape, facets, view }: OutlineHandlesProps) {
   )
 }
 
+interface CornerHandlesProps extends OutlineHandlesProps {
+  /** Takes hold, and gives the outline as it was then. */
+  readonly hold: () => HouseOutline
+  readonly onDrop: () => void
+}
+
+function CornerHandles({ shape, facets, view, hold, onDrop }: CornerHandlesProps) {
+  const { outline } = shape
+  return (
+    <>
+      {houseRings(outline).map(({ corners }, ring) =>
+        corners.map((corner, index) => (
+          <DragHandle
+            view={view}
+            onDrop={onDrop}
+            key={`corner ${ring} ${index}`}
+            label={`Corner ${index + 1} of ${ringWords(outline, ring)}`}
+            at={corner}
+            look="corner"
+            onMove={(move) => {
+              const from = hold()
+              const place = { ring, index }
+              shape.show(withCornerMoved(from, place, cornerSnap({ outline: from, facets }, place, move)))
+            }}
+            onPress={() => shape.pick({ ring, index })}
+            onRemove={() => {
+              shape.pick(null)
+              shape.change((now) => withCornerRemoved(now, { ring, index }))
+            }}
+          />
+        )),
+      )}
+    </>
+  )
+}
+
+/** While a corner is pulled out of an edge, the circle under the hand stays; otherwise circles go with their edges. */
+function handledOutline(begun: HouseOutline | null, outline: HouseOutline): HouseOutline {
+  return begun !== null && cornerCount(begun) !== cornerCount(outline) ? begun : outline
+}
+
 interface EdgeHandle {
   readonly ring: number
   readonly index: number
@@ -98,6 +123,10 @@ function edgesWithRoom(outline: HouseOutline, view: PlanView): readonly EdgeHand
       return hasRoom ? [{ ring, index, at: middleOf(from, to) }] : []
     }),
   )
+}
+
+function cornerCount(outline: HouseOutline): number {
+  return houseRings(outline).reduce((sum, ring) => sum + ring.corners.length, 0)
 }
 
 function ringWords(outline: HouseOutline, ring: number): string {

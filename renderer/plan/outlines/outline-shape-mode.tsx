@@ -68,7 +68,9 @@ function useShapeKeys(shape: OutlineShape, leave: () => void): void {
       keys: 'Delete',
       enabled: hasEdge,
       perform: () => {
-        if (picked !== null) shape.change((now) => withCornerRemoved(now, picked))
+        if (picked === null) return
+        shape.pick(null)
+        shape.change((now) => withCornerRemoved(now, picked))
       },
     },
   ])
