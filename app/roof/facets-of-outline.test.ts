@@ -89,7 +89,11 @@ describe('facets that follow from an outline', () => {
 
   it('leave other outlines and their letters alone', () => {
     const main = need(facetsOfOutline(aRectangle(), planOf())).facets
-    const garage = houseOutlineSchema.parse({ ...aRectangle({ widthFt: 20, depthFt: 20 }), id: 'garage', name: 'Garage' })
+    const garage = houseOutlineSchema.parse({
+      ...aRectangle({ widthFt: 20, depthFt: 20 }),
+      id: 'garage',
+      name: 'Garage',
+    })
     const added = need(facetsOfOutline(garage, planOf(main)))
     expect(added.removed).toEqual([])
     expect(added.facets.map((facet) => facet.letter).toSorted()).toEqual(['E', 'F', 'G', 'H'])

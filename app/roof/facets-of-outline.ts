@@ -1,6 +1,7 @@
 import type { EdgeId, FacetId } from '../job/ids.ts'
 import type { PlanFrame } from '../job/places.ts'
 import { facetSchema, type Facet } from './facet.ts'
+import { wrapDegrees } from './angles.ts'
 import { nextLetters } from './facet-letters.ts'
 import { roofOutlineOf, type HouseOutline } from './house-outline.ts'
 import { azimuthOf } from './plan-frame.ts'
@@ -68,8 +69,10 @@ export function facetsOfOutline(
 
 type Shape = Pick<Facet, 'outline' | 'pitchRise' | 'downslopeAzimuthDeg'>
 
+/** Directions to a ten-thousandth of a degree: a person reads "180", not what is left of the arithmetic. */
 function shapeOf({ outline, pitchRise, downhill }: BuiltFacet, { upAzimuthDeg }: PlanFrame): Shape {
-  return { outline: [...outline], pitchRise, downslopeAzimuthDeg: azimuthOf(downhill, upAzimuthDeg) }
+  const downslopeAzimuthDeg = wrapDegrees(Math.round(azimuthOf(downhill, upAzimuthDeg) * 1e4) / 1e4)
+  return { outline: [...outline], pitchRise, downslopeAzimuthDeg }
 }
 
 /** What was set by hand stays; the rest follows the outline. */

@@ -78,7 +78,7 @@ function FacetForm({ facet }: { facet: Facet }) {
       <p className={styles['quiet']}>
         {countWords(here.findings, 'finding')} and {countWords(here.photos, 'photo')} are on this facet.
       </p>
-      <RemoveFacet facet={facet} here={here} />
+      {facet.from === null && <RemoveFacet facet={facet} here={here} />}
     </div>
   )
 }

@@ -1,7 +1,7 @@
 import type { PlanPoint } from '../../job/places.ts'
 import { signedAreaSqFt } from '../polygon.ts'
 import type { DirectedEdge } from './directed-rings.ts'
-import type { RoofFault } from './roof-faults.ts'
+import type { UnsolvedFault } from './roof-faults.ts'
 import { heightOverFt } from './slope-plane.ts'
 import { AREA_SHARE, SAME_HEIGHT_FT, SAME_PLACE_FT } from './tolerances.ts'
 import { crossingsWithin } from './touches.ts'
@@ -17,7 +17,7 @@ import { cornersOf, facetAreaSqFt, type FacetWalk } from './walk-facets.ts'
 export function checkRoof(
   rings: readonly (readonly DirectedEdge[])[],
   walks: readonly FacetWalk[],
-): RoofFault | null {
+): UnsolvedFault | null {
   for (const walk of walks) {
     const wrong = wrongWithFacet(walk)
     if (wrong !== null) return { kind: 'unsolved', ...wrong }

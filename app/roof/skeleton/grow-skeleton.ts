@@ -18,6 +18,9 @@ export interface Skeleton {
   readonly leftOver: readonly WaveVertex[]
 }
 
+/** A sound wavefront needs at most a few; more means that rounding has led it in a circle. */
+const MEETINGS_PER_CORNER = 20
+
 /**
  * Weighted straight skeleton by wavefront propagation (Aichholzer and Aurenhammer 1996; weights as in Biedl, Held, Huber,
  * Kaaser and Palfrader 2015). Every edge moves into the roof by 12 / pitch feet for a foot of height; gable edges stand
@@ -37,8 +40,10 @@ export function growSkeleton(rings: readonly (readonly DirectedEdge[])[]): Skele
   const queue = new EventQueue<WaveEvent>()
   foresee(queue, wavefront.corners, { heightFt: 0, fronts: wavefront.corners, corners: wavefront.corners })
   let heightFt = 0
-  for (let event = queue.pop(); event !== undefined; event = queue.pop()) {
+  let meetingsLeft = MEETINGS_PER_CORNER * wavefront.corners.length
+  for (let event = queue.pop(); event !== undefined && meetingsLeft > 0; event = queue.pop()) {
     if (!stillHolds(event)) continue
+    meetingsLeft--
     heightFt = Math.max(heightFt, event.heightFt)
     settle({ wavefront, queue, place: placeOf(event, heightFt) })
   }

@@ -65,8 +65,7 @@ function strandFrom(first: WaveVertex, here: ReadonlySet<WaveVertex>): Strand {
 
 function runsThrough(start: WaveVertex, { heightFt, point }: MeetingPlace): boolean {
   const { after, next } = start
-  const aheadFt =
-    after.inwardX * point.xFt + after.inwardY * point.yFt - after.offsetFt - after.runPerRise * heightFt
+  const aheadFt = after.inwardX * point.xFt + after.inwardY * point.yFt - after.offsetFt - after.runPerRise * heightFt
   if (Math.abs(aheadFt) > SAME_PLACE_FT) return false
   const fromStartFt =
     after.alongX * (point.xFt - start.xAt(heightFt)) + after.alongY * (point.yFt - start.yAt(heightFt))

@@ -7,6 +7,20 @@ export interface CornerPlace {
   readonly corner: number
 }
 
+/** A part of the roof with gables alone around it. */
+export interface NoSlopeFault {
+  readonly kind: 'no-slope'
+  readonly edges: readonly EdgePlace[]
+  readonly at: PlanPoint
+}
+
+/** A roof that was found but did not stand up to its checks. */
+export interface UnsolvedFault {
+  readonly kind: 'unsolved'
+  readonly check: string
+  readonly at: PlanPoint
+}
+
 /** Why an outline has no roof, and where. */
 export type RoofFault =
   | { readonly kind: 'too-few-corners'; readonly ring: number }
@@ -17,8 +31,8 @@ export type RoofFault =
   | { readonly kind: 'courtyard-outside'; readonly ring: number; readonly at: PlanPoint }
   | { readonly kind: 'bad-pitch'; readonly edge: EdgePlace; readonly pitchRise: number; readonly at: PlanPoint }
   | { readonly kind: 'no-eave' }
-  | { readonly kind: 'no-slope'; readonly edges: readonly EdgePlace[]; readonly at: PlanPoint }
-  | { readonly kind: 'unsolved'; readonly check: string; readonly at: PlanPoint }
+  | NoSlopeFault
+  | UnsolvedFault
   | { readonly kind: 'roofs-overlap'; readonly at: PlanPoint }
 
 /** A fault as a sentence that says where and what to do. */

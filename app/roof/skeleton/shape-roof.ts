@@ -1,83 +1,98 @@
+import type { PlanPoint } from '../../job/places.ts'
 import type { EdgeKind } from '../plan-drawing.ts'
-import { lengthFt } from '../polygon.ts'
+import { lengthFt, signedAreaSqFt } from '../polygon.ts'
 import type { BuiltEdge, BuiltFacet, BuiltRoof, RoofVertex } from './built-roof.ts'
 import type { SkeletonArc, SkeletonNode } from './skeleton.ts'
 import { turnCosine, type SlopePlane } from './slope-plane.ts'
-import { cornersOf, facetAreaSqFt, type FacetStep, type FacetWalk } from './walk-facets.ts'
+import { PARALLEL } from './tolerances.ts'
+import { cornersOf, type FacetStep, type FacetWalk } from './walk-facets.ts'
 
 /** A crest within about 6 degrees of level is a ridge, else a hip. */
 const LEVEL_SINE = 0.1
 
-/** Turns walks round facets into the roof as others see it. */
-export function shapeRoof(walks: readonly FacetWalk[], eaveHeightFt: number): BuiltRoof {
-  const vertices: RoofVertex[] = []
+/**
+ * Turns walks round facets into the roof as others see it. Corners of the outline stand where `drawn` says; eaves stand
+ * `eaveHeightFt` above the datum.
+ */
+export function shapeRoof(
+  walks: readonly FacetWalk[],
+  drawn: ReadonlyMap<SkeletonNode, PlanPoint>,
+  eaveHeightFt: number,
+): BuiltRoof {
   const positions = new Map<SkeletonNode, number>()
-  const positionOf = (node: SkeletonNode): number => {
-    const known = positions.get(node)
-    if (known !== undefined) return known
+  const vertices: RoofVertex[] = []
+  for (const node of walks.flatMap(({ steps, holes }) => cornersOf([steps, ...holes].flat()))) {
+    if (positions.has(node)) continue
     positions.set(node, vertices.length)
-    return vertices.push({ xFt: node.xFt, yFt: node.yFt, heightFt: node.heightFt + eaveHeightFt }) - 1
+    const { xFt, yFt } = drawn.get(node) ?? node
+    vertices.push({ xFt, yFt, heightFt: node.heightFt + eaveHeightFt })
   }
-  const facets = walks.map((walk) => shapeFacet(walk, positionOf))
-  const facetsOfArc = new Map<SkeletonArc, { readonly facet: number; readonly plane: SlopePlane }[]>()
+  const place = { vertices, positionOf: (node: SkeletonNode) => positions.get(node) ?? -1 }
+  return { vertices, facets: walks.map((walk) => shapeFacet(walk, place)), edges: shapeEdges(walks, place) }
+}
+
+interface Placing {
+  readonly vertices: readonly RoofVertex[]
+  readonly positionOf: (node: SkeletonNode) => number
+}
+
+function shapeFacet({ plane, steps, holes }: FacetWalk, { vertices, positionOf }: Placing): BuiltFacet {
+  const pointsOf = (positions: readonly number[]) =>
+    positions.flatMap((position): PlanPoint[] => {
+      const vertex = vertices[position]
+      return vertex === undefined ? [] : [{ xFt: vertex.xFt, yFt: vertex.yFt }]
+    })
+  const corners = cornersOf(steps).map(positionOf)
+  const holeCorners = holes.map((hole) => cornersOf(hole).map(positionOf))
+  return {
+    eaves: steps.flatMap(({ line }) => (line.kind === 'eave' ? [line.edge.place] : [])),
+    corners,
+    outline: pointsOf(corners),
+    holes: holeCorners,
+    pitchRise: plane.pitchRise ?? 0,
+    downhill: { x: -plane.inwardX, y: -plane.inwardY },
+    planAreaSqFt: [corners, ...holeCorners].reduce((sum, loop) => sum + signedAreaSqFt(pointsOf(loop)), 0),
+  }
+}
+
+/** Every line once: arcs between two slopes when the second facet comes to them, lines at walls and eaves at once. */
+function shapeEdges(walks: readonly FacetWalk[], { vertices, positionOf }: Placing): readonly BuiltEdge[] {
   const edges: BuiltEdge[] = []
-  const edgeOf = (kind: EdgeKind, step: FacetStep, sides: readonly number[]): BuiltEdge => {
-    const planLengthFt = lengthFt(step.from, step.to)
-    const riseFt = step.to.heightFt - step.from.heightFt
+  const add = (kind: EdgeKind, step: FacetStep, facets: readonly number[]) => {
     const [from, to] = [positionOf(step.from), positionOf(step.to)]
-    return { kind, from, to, planLengthFt, trueLengthFt: Math.hypot(planLengthFt, riseFt), facets: sides }
+    const [start, end] = [vertices[from], vertices[to]]
+    if (start === undefined || end === undefined) return
+    const planLengthFt = lengthFt(start, end)
+    const trueLengthFt = Math.hypot(planLengthFt, end.heightFt - start.heightFt)
+    edges.push({ kind, from, to, planLengthFt, trueLengthFt, facets })
   }
+  const facetAt = new Map<SkeletonArc, number>()
   walks.forEach(({ plane, steps, holes }, facet) => {
     for (const step of [steps, ...holes].flat()) {
       if (step.line.kind === 'eave') {
-        edges.push(edgeOf('eave', step, [facet]))
+        add('eave', step, [facet])
         continue
       }
       const { arc } = step.line
-      const wall = otherPlane(arc, plane)
-      if (wall.pitchRise === null) {
-        edges.push(edgeOf(kindAtWall(step, plane, wall), step, [facet]))
-        continue
-      }
-      const sides = facetsOfArc.get(arc) ?? []
-      facetsOfArc.set(arc, [...sides, { facet, plane }])
-      const [other] = sides
-      if (other !== undefined) edges.push(edgeOf(kindBetween(step, arc), step, [other.facet, facet]))
+      const beyond = arc.before === plane ? arc.after : arc.before
+      const other = facetAt.get(arc)
+      if (beyond.pitchRise === null) add(kindAtWall(step, plane, beyond), step, [facet])
+      else if (other === undefined) facetAt.set(arc, facet)
+      else add(kindBetween(arc), step, [other, facet])
     }
   })
-  return { vertices, facets, edges }
-}
-
-function shapeFacet(walk: FacetWalk, positionOf: (node: SkeletonNode) => number): BuiltFacet {
-  const { plane, steps, holes } = walk
-  return {
-    eaves: steps.flatMap(({ line }) => (line.kind === 'eave' ? [line.edge.place] : [])),
-    corners: cornersOf(steps).map(positionOf),
-    outline: cornersOf(steps).map(({ xFt, yFt }) => ({ xFt, yFt })),
-    holes: holes.map((hole) => cornersOf(hole).map(positionOf)),
-    pitchRise: plane.pitchRise ?? 0,
-    downhill: { x: -plane.inwardX, y: -plane.inwardY },
-    planAreaSqFt: facetAreaSqFt(walk),
-  }
-}
-
-function otherPlane(arc: SkeletonArc, plane: SlopePlane): SlopePlane {
-  return arc.before === plane ? arc.after : arc.before
+  return edges
 }
 
 /** Where two slopes meet: by which of them drain across the line between them. */
-function kindBetween(step: FacetStep, arc: SkeletonArc): EdgeKind {
-  const flows = [arc.before, arc.after].map((plane) => {
-    const runFt = lengthFt(step.from, step.to)
-    const x = (arc.to.xFt - arc.from.xFt) / runFt
-    const y = (arc.to.yFt - arc.from.yFt) / runFt
-    const leftward = -plane.inwardX * -y + -plane.inwardY * x
-    const intoFacet = plane === arc.before ? leftward : -leftward
-    return { drainsAway: intoFacet >= 0, alongSine: Math.abs(plane.inwardX * x + plane.inwardY * y) }
-  })
-  if (arc.isCrest && flows.every((flow) => flow.drainsAway))
-    return flows.every((flow) => flow.alongSine < LEVEL_SINE) ? 'ridge' : 'hip'
-  return !arc.isCrest && flows.every((flow) => !flow.drainsAway) ? 'valley' : 'pitch-break'
+function kindBetween(arc: SkeletonArc): EdgeKind {
+  const runFt = lengthFt(arc.from, arc.to)
+  const [x, y] = [(arc.to.xFt - arc.from.xFt) / runFt, (arc.to.yFt - arc.from.yFt) / runFt]
+  // The slope before lies on the left of the arc, the one after on its right.
+  const away = [arc.before.inwardX * y - arc.before.inwardY * x, arc.after.inwardY * x - arc.after.inwardX * y]
+  const isLevel = [arc.before, arc.after].every((plane) => Math.abs(plane.inwardX * x + plane.inwardY * y) < LEVEL_SINE)
+  if (arc.isCrest && away.every((flow) => flow > -PARALLEL)) return isLevel ? 'ridge' : 'hip'
+  return !arc.isCrest && away.every((flow) => flow < PARALLEL) ? 'valley' : 'pitch-break'
 }
 
 /** Where a slope ends at an upright plane: in front of the wall it is a step, behind it the roof's own outer edge. */

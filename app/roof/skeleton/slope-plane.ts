@@ -50,9 +50,7 @@ function planeAt(
 
 /** Feet from the plane's line at a height to a point, positive on the inner side. */
 export function aheadFt(plane: SlopePlane, point: PlanPoint, heightFt: number): number {
-  return (
-    plane.inwardX * point.xFt + plane.inwardY * point.yFt - plane.offsetFt - plane.runPerRise * heightFt
-  )
+  return plane.inwardX * point.xFt + plane.inwardY * point.yFt - plane.offsetFt - plane.runPerRise * heightFt
 }
 
 /** Height above the eaves at which a sloped plane passes over a point; undefined for an upright plane. */

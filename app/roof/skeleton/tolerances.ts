@@ -6,18 +6,18 @@
  */
 
 /** Places on the wavefront nearer than this meet at one place, and heights closer than this are one height, feet. */
-export const SAME_PLACE_FT = 1e-6
+export const SAME_PLACE_FT = 1e-7
 
 /** Edges within this of one line lie on it, feet: nearer than places, so that two ends of one line are one place. */
-export const SAME_LINE_FT = 1e-7
+export const SAME_LINE_FT = 1e-8
 
-/** Directions whose cross product is smaller are parallel: two parallel 100 ft walls part by a millionth of a foot. */
-export const PARALLEL = 1e-8
+/** Directions whose cross product is smaller are parallel: over 100 ft they part by no more than one place. */
+export const PARALLEL = 1e-9
 
 /** Corners of an outline must stand this far apart: an eighth of an inch, as for facets drawn by hand. */
 export const LEAST_EDGE_FT = 1 / 96
 
-/** Edges that are no neighbours must stand this far apart, feet, a thousand times what counts as one place. */
+/** Edges that are no neighbours must stand this far apart, feet, ten thousand times what counts as one place. */
 export const LEAST_GAP_FT = 1e-3
 
 /** Facets' plan areas must sum to the outline's within this share of it. */

@@ -9,7 +9,9 @@ import { PARALLEL } from './tolerances.ts'
 export interface FacetStep {
   readonly from: SkeletonNode
   readonly to: SkeletonNode
-  readonly line: { readonly kind: 'eave'; readonly edge: DirectedEdge } | { readonly kind: 'arc'; readonly arc: SkeletonArc }
+  readonly line:
+    | { readonly kind: 'eave'; readonly edge: DirectedEdge }
+    | { readonly kind: 'arc'; readonly arc: SkeletonArc }
 }
 
 /** Closed walks round one facet: counter-clockwise round its outside, clockwise round what stands free inside it. */

@@ -22,7 +22,7 @@ export type WaveEvent = { readonly heightFt: number } & (
  * Overtaking waits until everything else at its height is done, feet: it would take over a stretch that meets another
  * front at the same moment and leave a facet without width. More than rounding, less than counts as one place.
  */
-const LAST_OF_HEIGHT_FT = 1e-9
+const LAST_OF_HEIGHT_FT = 1e-10
 
 /** Slower than this, feet per foot of rise, two things keep their distance: no house is tall enough for them to meet. */
 const STILL = 1e-9

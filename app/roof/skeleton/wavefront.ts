@@ -58,6 +58,7 @@ export function placeAt(corner: WaveVertex, heightFt: number): PlanPoint {
 export function frontLengthFt(start: WaveVertex, heightFt: number): number {
   const { alongX, alongY } = start.after
   return (
-    alongX * (start.next.xAt(heightFt) - start.xAt(heightFt)) + alongY * (start.next.yAt(heightFt) - start.yAt(heightFt))
+    alongX * (start.next.xAt(heightFt) - start.xAt(heightFt)) +
+    alongY * (start.next.yAt(heightFt) - start.yAt(heightFt))
   )
 }
