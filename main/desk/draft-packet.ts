@@ -20,7 +20,11 @@ export async function draftPacket(
   await mkdir(layout.incoming, { recursive: true })
   const made = await publishPdf(path, {
     input,
-    files: { photos: listPhotos(db, jobId), attachments: listAttachments(db, jobId), places: needJobLayout(world.library, jobId) },
+    files: {
+      photos: listPhotos(db, jobId),
+      attachments: listAttachments(db, jobId),
+      places: needJobLayout(world.library, jobId),
+    },
     signal: new AbortController().signal,
     onPage: () => undefined,
   })
