@@ -14,7 +14,7 @@ export const commandPath = join(programFolder, 'main', 'cli', 'battenbook.js')
 export async function ensureBuilt(): Promise<void> {
   await oneAtATime(() => {
     const built = ['cli.js', 'preload.cjs'].map((name) => join(programFolder, 'dist', 'main', name))
-    const newest = newestSource()
+    const newest = newestSource(['app', 'main'])
     if (
       built.every((path) => existsSync(path)) &&
       statSync(join(programFolder, 'dist', 'main', 'cli.js')).mtimeMs > newest
@@ -24,10 +24,11 @@ export async function ensureBuilt(): Promise<void> {
   })
 }
 
-/** Builds the pages when there are none. */
+/** Builds the pages when there are none or they are older than their sources. */
 export async function ensurePagesBuilt(): Promise<void> {
   await oneAtATime(() => {
-    if (!existsSync(join(programFolder, 'dist', 'renderer', 'index.html'))) build('vite.renderer.config.ts')
+    const page = statSync(join(programFolder, 'dist', 'renderer', 'index.html'), { throwIfNoEntry: false })
+    if (page === undefined || page.mtimeMs <= newestSource(['app', 'renderer'])) build('vite.renderer.config.ts')
   })
 }
 
@@ -61,11 +62,11 @@ function build(config: string): void {
   if (made.status !== 0) throw new Error(`The build failed:\n${made.stdout}\n${made.stderr}`)
 }
 
-function newestSource(): number {
+function newestSource(folders: readonly string[]): number {
   return Math.max(
-    ...['app', 'main'].flatMap((folder) =>
+    ...folders.flatMap((folder) =>
       readdirSync(join(programFolder, folder), { recursive: true, encoding: 'utf8' })
-        .filter((name) => name.endsWith('.ts') && !name.endsWith('.test.ts'))
+        .filter((name) => /\.(tsx?|css|html|svg)$/.test(name) && !/\.test\.tsx?$/.test(name))
         .map((name) => statSync(join(programFolder, folder, name)).mtimeMs),
     ),
   )

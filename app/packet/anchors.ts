@@ -39,3 +39,6 @@ export function anchorOfReading({ number }: Pick<Reading, 'number'>): Anchor {
 export function anchorOfNote(key: string): Anchor {
   return `note-${key}`
 }
+
+/** Anchor of the cameras in custody, where the corrections of their clocks stand with the reasons. */
+export const anchorOfCameras: Anchor = 'custody-cameras'

@@ -30,6 +30,8 @@ export interface Section {
   readonly title: string
   /** Sections on a new page open the outline; a section that flows follows the one before on the same page. */
   readonly start: 'new-page' | 'flow'
+  /** Set closer, for a section that should stay on one page. */
+  readonly compact?: true
   readonly blocks: readonly Block[]
 }
 
@@ -90,11 +92,13 @@ export interface ListBlock {
   readonly items: readonly Text[]
 }
 
-/** Label and value pairs, set in one or two columns. */
+/** Label and value pairs, set in one or two columns. In two, wide rows and values too long for a column follow below at full width. */
 export interface FactsBlock {
   readonly kind: 'facts'
   readonly columns: 1 | 2
-  readonly rows: readonly { readonly label: string; readonly value: Text }[]
+  /** Says what goes on, at the top of a page that begins inside the block. */
+  readonly continued?: string
+  readonly rows: readonly { readonly label: string; readonly value: Text; readonly wide?: true }[]
 }
 
 export interface TableBlock {
@@ -120,7 +124,8 @@ export interface PictureBlock {
   readonly photoId: PhotoId
   readonly alt: string
   readonly caption: Text
-  readonly maxHeightIn: number
+  /** It grows from the least to the most where its page has room left. */
+  readonly heightIn: { readonly least: number; readonly most: number }
 }
 
 export interface PhotoCard {

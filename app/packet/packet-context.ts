@@ -8,6 +8,7 @@ import type { FacetId, FindingId, PhotoId } from '../job/ids.ts'
 import type { JobSheet } from '../job/sheet.ts'
 import { drawPlan } from '../roof/draw-plan.ts'
 import type { Facet } from '../roof/facet.ts'
+import { facetWords } from '../roof/front-words.ts'
 import type { PlanDrawing } from '../roof/plan-drawing.ts'
 import type { PacketInput } from './packet-input.ts'
 
@@ -42,11 +43,21 @@ export interface PacketContext {
   readonly plan: PlanDrawing
 }
 
+/** Facets with the name that a person gave them or, where none was given, the plain words for where they are. */
+function named({ job, facets }: CaseFile): Facet[] {
+  const house = {
+    facets,
+    upAzimuthDeg: job.frame.upAzimuthDeg,
+    frontAzimuthDeg: job.sheet.property.frontAzimuthDeg,
+  }
+  return facets.map((facet) => (facet.name.trim() === '' ? { ...facet, name: facetWords(facet, house) } : facet))
+}
+
 /** Sorts and indexes the input once for all sections. */
 export function makeContext(input: PacketInput): PacketContext {
   const { caseFile } = input
   const { job } = caseFile
-  const facets = [...caseFile.facets].sort(byLetter)
+  const facets = named(caseFile).sort(byLetter)
   const findings = [...caseFile.findings].sort((a, b) => a.number - b.number)
   const readings = [...caseFile.readings].sort((a, b) => a.number - b.number)
   const photos = [...caseFile.photos].sort((a, b) => a.number - b.number)

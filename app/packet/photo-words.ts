@@ -23,13 +23,10 @@ export function whenTakenWords({ time, file }: Photo): string {
   return file.written.raw === null ? 'time not known' : `time not known; the camera wrote "${file.written.raw}"`
 }
 
-/** "The camera wrote 2026:03:14 13:32:07; corrected by +1 h 00 min 00 s: daylight saving"; null where nothing is corrected. */
-export function clockCorrectionWords({ time, file }: Photo, why: string): string | null {
+/** "camera wrote 2026:03:14 13:32:07, +7 min 00 s"; null where nothing is corrected. */
+export function clockCorrectionWords({ time, file }: Photo): string | null {
   if (time.correctionMs === 0) return null
-  const reason = why.trim()
-  return `camera wrote ${file.written.raw ?? 'no time'}; corrected by ${correctionWords(time.correctionMs)}${
-    reason === '' ? ', no reason given' : `: ${reason}`
-  }`
+  return `camera wrote ${file.written.raw ?? 'no time'}, ${correctionWords(time.correctionMs)}`
 }
 
 /** Where the camera says it stood and looked, to about a metre; null when it says neither. */

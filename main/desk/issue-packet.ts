@@ -2,12 +2,15 @@ import { mkdir, rename, rm, stat } from 'node:fs/promises'
 import { join } from 'node:path'
 import { refuse } from '../../app/contract/app-error.ts'
 import type { ParsedInput } from '../../app/contract/contract.ts'
-import type { PacketSummary } from '../../app/contract/jobs.ts'
+import type { JobSnapshot, PacketSummary } from '../../app/contract/jobs.ts'
+import type { JobId } from '../../app/job/ids.ts'
+import type { PacketInput } from '../../app/packet/packet-input.ts'
 import type { PacketProblem } from '../../app/packet/problem.ts'
 import { safeFileName } from '../library/file-names.ts'
 import { hashFile } from '../library/verify-library.ts'
 import { ARRIVING, syncFile, syncFolder } from '../library/write-file.ts'
 import { bundleFiles } from '../publish/bundle-files.ts'
+import type { PacketFiles } from '../publish/packet-files.ts'
 import { publishPdf } from '../publish/publish-pdf.ts'
 import { writeBundle } from '../publish/write-bundle.ts'
 import { inTransaction } from '../store/database.ts'
@@ -40,58 +43,82 @@ export async function issuePacket(
   const places = needJobLayout(world.library, jobId)
   const files = { photos: listPhotos(db, jobId), attachments: listAttachments(db, jobId), places }
   const stem = safeFileName(snapshot.job.number)
-  const pdf = join(places.issued, `${stem}-packet-r${revision}.pdf`)
-  const bundle = join(places.issued, `${stem}-evidence-r${revision}.zip`)
-  const [pdfArriving, bundleArriving] = [`${pdf}${ARRIVING}`, `${bundle}${ARRIVING}`]
+  const names = { pdfName: `${stem}-packet-r${revision}.pdf`, bundleName: `${stem}-evidence-r${revision}.zip` }
+  const arriving: Arriving = {
+    pdf: join(places.issued, `${names.pdfName}${ARRIVING}`),
+    bundle: join(places.issued, `${names.bundleName}${ARRIVING}`),
+  }
   await mkdir(places.issued, { recursive: true })
-  await Promise.all([rm(pdfArriving, { force: true }), rm(bundleArriving, { force: true })])
+  await removeArriving(arriving)
   try {
-    handle.update({ total: snapshot.photos.length * 2, doing: 'Setting pages' })
-    const made = await publishPdf(pdfArriving, {
-      input,
-      files,
-      signal: handle.signal,
-      onPage: (page) => handle.update({ doing: `Page ${page}` }),
-    })
-    handle.update({ done: snapshot.photos.length, doing: 'Packing the evidence bundle' })
-    const packed = bundleFiles({ input, files, pdf: pdfArriving })
-    await writeBundle(bundleArriving, {
-      files: packed,
-      madeAtMs: input.issuedAtMs,
-      signal: handle.signal,
-      onFile: (name) => handle.update({ doing: name }),
-    })
-    await Promise.all([syncFile(pdfArriving), syncFile(bundleArriving)])
-    const packet: PacketSummary = {
+    const written = await writeArriving(arriving, { input, files, handle })
+    handle.signal.throwIfAborted()
+    await rename(arriving.pdf, join(places.issued, names.pdfName))
+    await rename(arriving.bundle, join(places.issued, names.bundleName))
+    await syncFolder(places.issued)
+    const packet = {
       id: world.newId(),
       revision,
       issuedAtMs: input.issuedAtMs,
-      pages: made.pages,
-      pdfBytes: (await stat(pdfArriving)).size,
-      pdfSha256: await hashFile(pdfArriving),
-      bundleBytes: (await stat(bundleArriving)).size,
       headHash: input.headHash,
-      pdfName: `${stem}-packet-r${revision}.pdf`,
-      bundleName: `${stem}-evidence-r${revision}.zip`,
+      ...names,
+      ...written,
     }
-    handle.signal.throwIfAborted()
-    await rename(pdfArriving, pdf)
-    await rename(bundleArriving, bundle)
-    await syncFolder(places.issued)
-    inTransaction(db, (write) => {
-      addPacket(write, jobId, { packet, snapshot })
-      appendLog(write, jobId, {
-        actor: world.operator(),
-        atMs: input.issuedAtMs,
-        event: { type: 'packet-issued', revision, pdfSha256: packet.pdfSha256, bundleName: packet.bundleName },
-      })
-      touchJob(write, jobId, input.issuedAtMs)
-    })
+    freeze(world, jobId, { packet, snapshot })
     handle.update({ done: snapshot.photos.length * 2, packetId: packet.id, doing: '' })
   } finally {
-    await Promise.all([rm(pdfArriving, { force: true }), rm(bundleArriving, { force: true })])
+    await removeArriving(arriving)
     announceChange(world, jobId)
   }
+}
+
+/** Where PDF and bundle stand until both are whole. */
+interface Arriving {
+  readonly pdf: string
+  readonly bundle: string
+}
+
+async function removeArriving({ pdf, bundle }: Arriving): Promise<void> {
+  await Promise.all([rm(pdf, { force: true }), rm(bundle, { force: true })])
+}
+
+/** Writes PDF and bundle, synced, and tells what they came to. */
+async function writeArriving(
+  { pdf, bundle }: Arriving,
+  { input, files, handle }: { input: PacketInput; files: PacketFiles; handle: TaskHandle },
+): Promise<Pick<PacketSummary, 'pages' | 'pdfBytes' | 'pdfSha256' | 'bundleBytes'>> {
+  const { signal, update } = handle
+  update({ total: files.photos.length * 2, doing: 'Setting pages' })
+  const made = await publishPdf(pdf, { input, files, signal, onPage: (page) => update({ doing: `Page ${page}` }) })
+  update({ done: files.photos.length, doing: 'Packing the evidence bundle' })
+  await writeBundle(bundle, {
+    files: bundleFiles({ input, files, pdf }),
+    madeAtMs: input.issuedAtMs,
+    signal,
+    onFile: (name) => update({ doing: name }),
+  })
+  await Promise.all([syncFile(pdf), syncFile(bundle)])
+  return {
+    pages: made.pages,
+    pdfBytes: (await stat(pdf)).size,
+    pdfSha256: await hashFile(pdf),
+    bundleBytes: (await stat(bundle)).size,
+  }
+}
+
+/** The revision's row and its log entry, in one transaction. */
+function freeze(
+  { library, operator }: DeskWorld,
+  jobId: JobId,
+  { packet, snapshot }: { packet: PacketSummary; snapshot: JobSnapshot },
+): void {
+  const { revision, pdfSha256, bundleName, issuedAtMs } = packet
+  inTransaction(library.db, (write) => {
+    addPacket(write, jobId, { packet, snapshot })
+    const event = { type: 'packet-issued', revision, pdfSha256, bundleName } as const
+    appendLog(write, jobId, { actor: operator(), atMs: issuedAtMs, event })
+    touchJob(write, jobId, issuedAtMs)
+  })
 }
 
 type Overrules = ParsedInput<'packet.issue'>['overrules']

@@ -1,4 +1,5 @@
 import { refuse } from '../../app/contract/app-error.ts'
+import type { ParsedInput } from '../../app/contract/contract.ts'
 import { facetIdSchema, outlineIdSchema, type FacetId, type JobId } from '../../app/job/ids.ts'
 import type { PlanFrame } from '../../app/job/places.ts'
 import { facetSchema, type Facet, type HandSet } from '../../app/roof/facet.ts'
@@ -55,30 +56,7 @@ export function outlinesArea(world: DeskWorld): Area<'outlines'> {
 /** Facets of the roof plan. */
 export function facetsArea(world: DeskWorld): Area<'facets'> {
   return {
-    'facets.save': ({ jobId, id, facet }) =>
-      editJob(world, jobId, (db) => {
-        const fault = checkOutline(facet.outline)[0]
-        if (fault !== undefined) refuse('invalid', outlineFaultSentence(fault), { about: 'outline' })
-        const others = facetTable.list(db, jobId).filter((other) => other.id !== id)
-        if (others.some((other) => other.letter === facet.letter)) {
-          refuse('conflict', `Facet ${facet.letter} is there already.`, {
-            about: 'letter',
-            help: 'Choose another letter.',
-          })
-        }
-        const known = id === null ? null : needFacet(db, jobId, id)
-        const after = facetSchema.parse({
-          ...facet,
-          id: known?.id ?? facetIdSchema.parse(world.newId()),
-          from: known?.from ?? null,
-          setByHand: known === null ? [] : handSets(known, facet),
-        })
-        return {
-          summary: `${known === null ? 'Add' : 'Change'} facet ${after.letter}`,
-          writes: [{ record: 'facet', id: after.id, after }],
-          result: { id: after.id },
-        }
-      }),
+    'facets.save': (asked) => saveFacet(world, asked),
     'facets.reshape': ({ jobId, changed }) =>
       editJob(world, jobId, (db) => {
         const facets = changed.map(({ id, outline }): Facet => {
@@ -124,6 +102,33 @@ export function facetsArea(world: DeskWorld): Area<'facets'> {
         }
       }),
   }
+}
+
+/** Adds or changes a facet; on one that follows an outline, what differs counts as set by hand. */
+function saveFacet(world: DeskWorld, { jobId, id, facet }: ParsedInput<'facets.save'>): { id: FacetId } {
+  return editJob(world, jobId, (db) => {
+    const fault = checkOutline(facet.outline)[0]
+    if (fault !== undefined) refuse('invalid', outlineFaultSentence(fault), { about: 'outline' })
+    const others = facetTable.list(db, jobId).filter((other) => other.id !== id)
+    if (others.some((other) => other.letter === facet.letter)) {
+      refuse('conflict', `Facet ${facet.letter} is there already.`, {
+        about: 'letter',
+        help: 'Choose another letter.',
+      })
+    }
+    const known = id === null ? null : needFacet(db, jobId, id)
+    const after = facetSchema.parse({
+      ...facet,
+      id: known?.id ?? facetIdSchema.parse(world.newId()),
+      from: known?.from ?? null,
+      setByHand: known === null ? [] : handSets(known, facet),
+    })
+    return {
+      summary: `${known === null ? 'Add' : 'Change'} facet ${after.letter}`,
+      writes: [{ record: 'facet', id: after.id, after }],
+      result: { id: after.id },
+    }
+  })
 }
 
 /** The facets of all outlines when the sheet's direction changes: shapes stay, the directions they face turn with it. */

@@ -11,7 +11,15 @@ import type { PacketFiles } from './packet-files.ts'
 import type { BundleFile } from './write-bundle.ts'
 
 /** Everything that goes into an evidence bundle beside its manifest. */
-export function bundleFiles({ input, files, pdf }: { input: PacketInput; files: PacketFiles; pdf: string }): readonly BundleFile[] {
+export function bundleFiles({
+  input,
+  files,
+  pdf,
+}: {
+  input: PacketInput
+  files: PacketFiles
+  pdf: string
+}): readonly BundleFile[] {
   const { caseFile } = input
   const { job } = caseFile
   const geojson = planGeoJson(caseFile)
@@ -26,9 +34,14 @@ export function bundleFiles({ input, files, pdf }: { input: PacketInput; files: 
         programVersion: input.programVersion,
       }),
     ),
-    ...csvTables(caseFile).map(({ name, header, rows }) => text(name, stringify([[...header], ...rows.map((row) => [...row])], { bom: true, record_delimiter: 'windows' }))),
+    ...csvTables(caseFile).map(({ name, header, rows }) =>
+      text(name, stringify([[...header], ...rows.map((row) => [...row])], { bom: true, record_delimiter: 'windows' })),
+    ),
     text('log.jsonl', input.log.map((entry) => `${canonicalize(entry) ?? ''}\n`).join('')),
-    text('plan.svg', planToSvg(drawPlan({ ...caseFile, frame: job.frame, frontAzimuthDeg: job.sheet.property.frontAzimuthDeg }))),
+    text(
+      'plan.svg',
+      planToSvg(drawPlan({ ...caseFile, frame: job.frame, frontAzimuthDeg: job.sheet.property.frontAzimuthDeg })),
+    ),
     ...(geojson === null ? [] : [text('plan.geojson', `${JSON.stringify(geojson, null, 1)}\n`)]),
     // The hash recorded on arrival, not one made now: a file that changed since then fails the check, as it should.
     ...files.photos.map(({ storedName, file }) => ({

@@ -18,8 +18,14 @@ export function packetPictures({ photos, places }: PacketFiles): PictureSource {
     load: async (photoId, { longEdgePx }) => {
       const photo = byId.get(photoId)
       if (photo === undefined || photo.preview === 'none') return null
-      const fromPreview = longEdgePx <= PREVIEW_PX ? await render(join(places.derived, derivedNames(photo.id).preview), { longEdgePx, orientation: 1 }) : null
-      return fromPreview ?? (await render(join(places.originals, photo.storedName), { longEdgePx, orientation: orientationOf(photo) }))
+      const fromPreview =
+        longEdgePx <= PREVIEW_PX
+          ? await render(join(places.derived, derivedNames(photo.id).preview), { longEdgePx, orientation: 1 })
+          : null
+      return (
+        fromPreview ??
+        (await render(join(places.originals, photo.storedName), { longEdgePx, orientation: orientationOf(photo) }))
+      )
     },
   }
 }

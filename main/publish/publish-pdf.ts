@@ -18,7 +18,11 @@ export async function publishPdf(
     keywords: sealText({ logHead: input.headHash, filesDigest: filesDigest(hashesOf(files)) }),
   }
   try {
-    return await renderPacket(document, { pictures: packetPictures(files), out: createWriteStream(target) }, { signal, onPage })
+    return await renderPacket(
+      document,
+      { pictures: packetPictures(files), out: createWriteStream(target) },
+      { signal, onPage },
+    )
   } catch (cause) {
     await rm(target, { force: true })
     throw cause

@@ -34,7 +34,9 @@ function readManifest(text: string): ReadonlyMap<string, string> {
     lines.flatMap((line): [string, string][] => {
       const [, escaped, sha256, name] = /^(\\?)([0-9a-f]{64}) [ *](.+)$/.exec(line) ?? []
       if (sha256 === undefined || name === undefined) return []
-      return [[escaped === '' ? name : name.replace(/\\(.)/g, (_, c: string) => ({ n: '\n', r: '\r' })[c] ?? c), sha256]]
+      return [
+        [escaped === '' ? name : name.replace(/\\(.)/g, (_, c: string) => ({ n: '\n', r: '\r' })[c] ?? c), sha256],
+      ]
     }),
   )
 }
@@ -85,7 +87,10 @@ function logProblem({ entries, badLine }: ReadLog): string | null {
 function sealProblem({ kept, hashes }: BundleContent, log: ReadLog): string | null {
   const seal = readSeal(kept.get('packet.pdf')?.toString('latin1') ?? '')
   if (seal === null) return 'packet.pdf carries no seal of a log and files.'
-  if (seal.logHead !== log.entries.at(-1)?.hash) return 'packet.pdf was made from another state of the evidence log than log.jsonl.'
+  if (seal.logHead !== log.entries.at(-1)?.hash)
+    return 'packet.pdf was made from another state of the evidence log than log.jsonl.'
   const evidence = [...hashes].filter(([name]) => EVIDENCE.test(name)).map(([, sha256]) => sha256)
-  return seal.filesDigest === filesDigest(evidence) ? null : 'packet.pdf was made for another set of originals and attachments.'
+  return seal.filesDigest === filesDigest(evidence)
+    ? null
+    : 'packet.pdf was made for another set of originals and attachments.'
 }

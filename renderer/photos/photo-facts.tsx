@@ -1,6 +1,7 @@
 import type { Photo } from '../../app/evidence/photo.ts'
 import { shortHash } from '../../app/packet/format/files.ts'
-import { clockCorrectionWords, positionWords, whenTakenWords } from '../../app/packet/photo-words.ts'
+import { correctionWords } from '../../app/packet/format/times.ts'
+import { positionWords, whenTakenWords } from '../../app/packet/photo-words.ts'
 import { useJob } from '../state/job-state.tsx'
 import { bytesWords } from '../ui/quantity-words.ts'
 import styles from './photo-details.module.css'
@@ -10,11 +11,10 @@ export function PhotoFacts({ photo }: { photo: Photo }) {
   const { cameras } = useJob()
   const { file } = photo
   const camera = cameras.find(({ id }) => id === photo.cameraId)
-  const correction = clockCorrectionWords(photo, camera?.clock.why ?? '')
   const facts: readonly (readonly [string, string])[] = [
     ['Taken', whenTakenWords(photo)],
     ['Written', writtenWords(photo)],
-    ...(correction === null ? [] : [['Corrected', correction] as const]),
+    ...(photo.time.correctionMs === 0 ? [] : [['Corrected', correctedWords(photo, camera?.clock.why ?? '')] as const]),
     ['Place', positionWords(photo) ?? 'the camera wrote none'],
     ['File', file.fileName],
     ['Picture', pictureWords(photo)],
@@ -43,6 +43,10 @@ function Fact({ label, value }: { label: string; value: string }) {
       <dd>{value}</dd>
     </>
   )
+}
+
+function correctedWords({ time }: Photo, why: string): string {
+  return `${correctionWords(time.correctionMs)}, ${why.trim() === '' ? 'no reason given' : why.trim()}`
 }
 
 function writtenWords({ file }: Photo): string {

@@ -111,8 +111,8 @@ function Rows<Row>({ table, rows, selectedAt, id, scroller }: RowsProps<Row>) {
           const row = rows[item.index]
           if (row === undefined) return null
           const key = rowKey(row)
-          const look =
-            item.index === selectedAt ? styles['selected'] : relatedKeys?.has(key) === true && styles['related']
+          const isSelected = item.index === selectedAt
+          const isRelated = !isSelected && relatedKeys?.has(key) === true
           return (
             <div
               key={key}
@@ -120,8 +120,9 @@ function Rows<Row>({ table, rows, selectedAt, id, scroller }: RowsProps<Row>) {
               role="row"
               data-index={item.index}
               aria-rowindex={item.index + 2}
-              aria-selected={item.index === selectedAt}
-              className={classNames(styles['row'], look)}
+              aria-selected={isSelected}
+              aria-current={isRelated ? 'true' : undefined}
+              className={classNames(styles['row'], isSelected && styles['selected'], isRelated && styles['related'])}
               style={{
                 gridTemplateColumns: templateOf(columns),
                 height: item.size,

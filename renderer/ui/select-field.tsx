@@ -123,6 +123,8 @@ function Searched({
   return (
     <ComboBox
       selectedKey={choice.selected}
+      // The list is not there yet when a dialog opens with the cursor in this field.
+      defaultInputValue={labelOf(choice.sections, choice.selected)}
       onSelectionChange={choice.choose}
       isDisabled={isDisabled}
       isInvalid={error !== null}
@@ -147,6 +149,10 @@ function Searched({
       </Popover>
     </ComboBox>
   )
+}
+
+function labelOf(sections: ShapeProps['sections'], key: string | null): string {
+  return [...sections.values()].flat().find((line) => line.key === key)?.label ?? ''
 }
 
 function FieldLabel({ label, hideLabel }: { label: string; hideLabel: boolean }) {

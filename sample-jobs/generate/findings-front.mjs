@@ -243,7 +243,7 @@ export const FRONT_FINDINGS = [
     ],
     lookedAt: {
       debris: 'None on the roof.',
-      fastener: 'No screw left in the batten where the tiles were.',
+      fastener: 'No screw found where the tiles were; felt for under the course above.',
       footTraffic: 'No route crosses here.',
     },
     temporaryMeasure:
@@ -258,7 +258,7 @@ export const FRONT_FINDINGS = [
     degree: 'in view, whole',
     facet: 'A',
     observation:
-      'Mineral-faced underlayment bare where the two tiles are missing. No tear, hole or split seen in the bare part. Batten in place.',
+      'Mineral-faced underlayment bare where the two tiles are missing. No tear, hole or split seen in the bare part. Heads of the course below in view, one screw in each that can be seen.',
     measurements: [{ what: 'area-sqft', value: 2.3, by: 'eye', note: 'two tiles of 12 in by 13 1/2 in' }],
     cause: { cause: 'not-stated', note: 'Bare since the tiles went; see the finding before.' },
     consequences: ['opening-exposed', 'no-present-leak-seen'],

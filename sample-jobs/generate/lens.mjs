@@ -3,44 +3,22 @@
  * to a picture with soft shadows, sky light, focus and clean edges; then developed like a camera develops.
  */
 import * as THREE from 'three'
+import { COPY, DEVELOP, SCREEN } from './film.mjs'
 import { skyRadiance, sunIrradiance } from './sky.mjs'
 import { stream } from './seed.mjs'
 
-const SHADOW_PX = 2048
+const SUN_MAP_PX = 2048
+const SKY_MAP_PX = 1280
+/** Rays of sky in each pass. */
+const SKY_RAYS = 3
 const SUN_SPREAD = 0.0075
 
-/** Film: exposure, white balance, tone curve, falling off to the corners, noise. */
-const DEVELOP = /* glsl */ `
-precision highp float;
-in vec2 vUv; out vec4 outColour;
-uniform sampler2D uLight, uNoise; uniform float uExposure, uSeed, uGrain, uVignette, uSharp; uniform vec3 uBalance; uniform vec2 uPixel;
-vec3 curve(vec3 x) { x = max(vec3(0.0), x - 0.003); return (x * (6.2 * x + 0.5)) / (x * (6.2 * x + 1.7) + 0.06); }
-float hash(vec2 p) { vec3 q = fract(vec3(p.xyx) * 0.1031 + uSeed); q += dot(q, q.yzx + 33.33); return fract((q.x + q.y) * q.z); }
-vec3 develop(vec2 uv) {
-  vec2 d = uv - 0.5;
-  float fall = 1.0 / pow(1.0 + dot(d, d) * uVignette, 2.0);
-  vec3 c = texture(uLight, uv).rgb * uExposure * uBalance * fall;
-  float grey = dot(c, vec3(0.25, 0.6, 0.15));
-  return curve(max(vec3(0.0), mix(vec3(grey), c, 1.16))) * 1.07;
+const HOUSE_MIDDLE = new THREE.Vector3(30, 8, -14)
+
+/** Where shadows are wanted finest. @param {any} shot */
+function middleOf(shot) {
+  return new THREE.Vector3(...shot.look).lerp(new THREE.Vector3(...shot.eye), 0.15)
 }
-void main() {
-  vec2 d = vUv - 0.5;
-  vec3 c = develop(vUv);
-  vec2 fringe = d * 0.00045;
-  c.r = mix(c.r, develop(vUv + fringe).r, 0.8); c.b = mix(c.b, develop(vUv - fringe).b, 0.8);
-  vec3 blur = (develop(vUv + uPixel * vec2(1.2, 0.0)) + develop(vUv - uPixel * vec2(1.2, 0.0)) + develop(vUv + uPixel * vec2(0.0, 1.2)) + develop(vUv - uPixel * vec2(0.0, 1.2))) / 4.0;
-  c += (c - blur) * uSharp;
-  vec2 px = floor(vUv / uPixel);
-  float luma = hash(px) + hash(px + 71.0) - 1.0;
-  vec3 chroma = vec3(hash(floor(px / 2.0) + 13.0), hash(floor(px / 2.0) + 29.0), hash(floor(px / 2.0) + 47.0)) - 0.5;
-  float dark = 1.3 - dot(c, vec3(0.3, 0.55, 0.15));
-  c += (luma * 1.0 + chroma * 0.7) * uGrain * dark;
-  outColour = vec4(clamp(c, 0.0, 1.0), 1.0);
-}`
-const COPY =
-  'precision highp float; in vec2 vUv; out vec4 outColour; uniform sampler2D uLight; uniform float uWeight; void main() { outColour = vec4(min(texture(uLight, vUv).rgb, 30.0) * uWeight, 1.0); }'
-const SCREEN =
-  'precision highp float; in vec3 position; out vec2 vUv; void main() { vUv = position.xy * 0.5 + 0.5; gl_Position = vec4(position.xy, 0.0, 1.0); }'
 
 export class Lens {
   /** @param {THREE.WebGLRenderer} renderer @param {THREE.Scene} scene @param {any} uniforms */
@@ -61,9 +39,10 @@ export class Lens {
     this.depthMaterial = this.shadowMaterial.clone()
     this.depthMaterial.polygonOffset = false
     this.depthMaterial.colorWrite = false
-    this.maps = ['uSunMapNear', 'uSunMapFar', 'uSkyMap'].map((name) => {
-      const target = new THREE.WebGLRenderTarget(SHADOW_PX, SHADOW_PX, { depthBuffer: true })
-      target.depthTexture = new THREE.DepthTexture(SHADOW_PX, SHADOW_PX, THREE.FloatType)
+    this.maps = ['uSunMapNear', 'uSunMapFar', 'uSkyMapA', 'uSkyMapB', 'uSkyMapC'].map((name) => {
+      const size = name.startsWith('uSun') ? SUN_MAP_PX : SKY_MAP_PX
+      const target = new THREE.WebGLRenderTarget(size, size, { depthBuffer: true })
+      target.depthTexture = new THREE.DepthTexture(size, size, THREE.FloatType)
       target.depthTexture.compareFunction = THREE.LessEqualCompare
       target.depthTexture.minFilter = target.depthTexture.magFilter = THREE.LinearFilter
       uniforms[name].value = target.depthTexture
@@ -127,11 +106,14 @@ export class Lens {
     this.renderer.clear()
     for (let i = 0; i < passes; i++) {
       this.aim(camera, shot, random)
-      this.lightUp({ shot, sun, random, share: (i + 0.5) / passes, turn: start + i * 2.399963, far: i % 4 === 0 })
+      this.sunUp({ shot, sun, random, far: i % 4 === 0 })
+      for (let k = 0; k < SKY_RAYS; k++) {
+        const ray = k * passes + i
+        this.skyUp({ shot, sun, random, k, share: (ray + 0.5) / (passes * SKY_RAYS), turn: start + ray * 2.399963 })
+      }
       this.renderer.setRenderTarget(once)
       this.renderer.autoClear = true
-      this.renderer.render(this.scene, camera)
-      this.renderer.autoClear = false
+      this.exposeOnce(camera)
       this.screenPass(this.copy, sum, { uLight: once.texture, uWeight: 1 / passes })
     }
     const pixels = this.print(shot, sum)
@@ -175,56 +157,61 @@ export class Lens {
     this.uniforms.uEye.value.copy(camera.position)
   }
 
-  /** Chooses this pass's ray of sun and of sky, and draws their shadows. @param {any} job */
-  lightUp({ shot, sun, random, share, turn, far }) {
+  /** Chooses this pass's ray of sun within its disc and draws its shadows. @param {any} job */
+  sunUp({ shot, sun, random, far }) {
     const u = this.uniforms
     const disc = SUN_SPREAD * Math.sqrt(random())
     const a = random() * 2 * Math.PI
     const side = new THREE.Vector3(0, 1, 0).cross(sun).normalize()
     const rise = new THREE.Vector3().crossVectors(sun, side)
-    const sunRay = sun
+    const ray = sun
       .clone()
       .addScaledVector(side, disc * Math.cos(a))
       .addScaledVector(rise, disc * Math.sin(a))
       .normalize()
-    const y = 0.04 + 0.96 * share
-    const flat = Math.sqrt(1 - y * y)
-    const skyRay = new THREE.Vector3(flat * Math.cos(turn), y, flat * Math.sin(turn))
-    u.uSunDir.value.copy(sunRay)
+    u.uSunDir.value.copy(ray)
     u.uTrueSun.value.copy(sun)
     u.uSunColour.value.set(...sunIrradiance(shot.sunElevationDeg))
-    u.uSkyDir.value.copy(skyRay)
-    u.uSkyColour.value.set(
-      ...skyRadiance([skyRay.x, skyRay.y, skyRay.z], [sun.x, sun.y, sun.z]).map((v) => v * 2 * Math.PI),
-    )
-    const middle = new THREE.Vector3(...shot.look).lerp(new THREE.Vector3(...shot.eye), 0.15)
     const wide = Math.max(70, shot.reachFt * 1.6)
     this.drawShadow({
       map: 0,
-      matrix: u.uSunNear,
-      ray: sunRay,
-      centre: middle,
+      matrix: u.uSunNear.value,
+      ray,
+      centre: middleOf(shot),
       radius: shot.reachFt,
       roll: random() * 6.28,
     })
     if (far)
       this.drawShadow({
         map: 1,
-        matrix: u.uSunFar,
-        ray: sunRay,
-        centre: new THREE.Vector3(30, 8, -14),
+        matrix: u.uSunFar.value,
+        ray,
+        centre: HOUSE_MIDDLE,
         radius: wide,
         roll: random() * 6.28,
       })
+    u.uTexelFt.value
+      .set(shot.reachFt / SUN_MAP_PX, wide / SUN_MAP_PX, (shot.reachFt * 1.15) / SKY_MAP_PX)
+      .multiplyScalar(2.2)
+  }
+
+  /** Chooses a ray of sky, evenly over the dome, and draws its shadow. @param {any} job */
+  skyUp({ shot, sun, random, k, share, turn }) {
+    const u = this.uniforms
+    const y = 0.04 + 0.96 * share
+    const flat = Math.sqrt(1 - y * y)
+    const ray = new THREE.Vector3(flat * Math.cos(turn), y, flat * Math.sin(turn))
+    const light = skyRadiance(ray.toArray(), sun.toArray()).map((v) => v * 2 * Math.PI)
+    u.uSkyDir.value[k].copy(ray)
+    u.uSkyColour.value[k].set(...light)
     this.drawShadow({
-      map: 2,
-      matrix: u.uSkyMatrix,
-      ray: skyRay,
-      centre: middle,
+      map: 2 + k,
+      matrix: u.uSkyMatrix.value[k],
+      ray,
+      centre: middleOf(shot),
       radius: shot.reachFt * 1.15,
       roll: random() * 6.28,
     })
-    u.uTexelFt.value.set(shot.reachFt, wide, shot.reachFt * 1.15).multiplyScalar(2.2 / SHADOW_PX)
   }
 
   /** @param {any} job */
@@ -234,7 +221,7 @@ export class Lens {
     camera.position.copy(centre).addScaledVector(ray, 210)
     camera.lookAt(centre)
     camera.updateMatrixWorld()
-    matrix.value.multiplyMatrices(camera.projectionMatrix, camera.matrixWorldInverse)
+    matrix.multiplyMatrices(camera.projectionMatrix, camera.matrixWorldInverse)
     const hidden = this.scene.children.filter((c) => c.visible && c.userData.castsNot === true)
     for (const h of hidden) h.visible = false
     this.scene.overrideMaterial = this.shadowMaterial

@@ -18,10 +18,10 @@ const LIGHTING = /* glsl */ `
 precision highp float; precision highp sampler2DShadow;
 in vec3 vWorld; in vec3 vNormal; in vec2 vUv; in vec4 vOwn; in float vDepth;
 out vec4 outColour;
-uniform vec3 uSunDir, uSunColour, uSkyDir, uSkyColour, uEye;
+uniform vec3 uSunDir, uSunColour, uSkyDir[3], uSkyColour[3], uEye;
 uniform sampler2D uNoise, uPrint;
-uniform sampler2DShadow uSunMapNear, uSunMapFar, uSkyMap;
-uniform mat4 uSunNear, uSunFar, uSkyMatrix;
+uniform sampler2DShadow uSunMapNear, uSunMapFar, uSkyMapA, uSkyMapB, uSkyMapC;
+uniform mat4 uSunNear, uSunFar, uSkyMatrix[3];
 uniform vec3 uTexelFt;
 ${SKY_GLSL}
 struct Surface { vec3 albedo; vec3 normal; float gloss; float shine; vec3 glow; float through; };
@@ -37,21 +37,25 @@ vec3 lit(Surface s) {
   vec3 flat_ = normalize(vNormal);
   if (dot(flat_, eye) < 0.0) { flat_ = -flat_; }
   vec3 n = s.normal;
-  float inNear, inFar, inSky;
+  float inNear, inFar;
   float near = seen(uSunMapNear, uSunNear, vWorld + flat_ * uTexelFt.x, inNear);
   float sunV = near;
   if (inNear < 0.5) {
     float far = seen(uSunMapFar, uSunFar, vWorld + flat_ * uTexelFt.y, inFar);
     sunV = mix(1.0, far, inFar);
   }
-  float sky0 = seen(uSkyMap, uSkyMatrix, vWorld + flat_ * uTexelFt.z, inSky);
-  float skyV = mix(0.72, sky0, inSky);
+  vec3 q = vWorld + flat_ * uTexelFt.z, openSky, inSky;
+  openSky.x = seen(uSkyMapA, uSkyMatrix[0], q, inSky.x);
+  openSky.y = seen(uSkyMapB, uSkyMatrix[1], q, inSky.y);
+  openSky.z = seen(uSkyMapC, uSkyMatrix[2], q, inSky.z);
+  openSky = mix(vec3(0.72), openSky, inSky);
+  float skyV = dot(openSky, vec3(1.0 / 3.0));
+  vec3 sky = vec3(0.0);
+  for (int i = 0; i < 3; i++) sky += uSkyColour[i] * mix(max(dot(n, uSkyDir[i]), 0.0), 0.55, s.through) * openSky[i] / 3.0;
   float nl = dot(n, uSunDir);
   float facing = step(0.0, dot(flat_, uSunDir));
   float sunN = mix(max(nl, 0.0) * facing, abs(nl) * 0.6 + 0.25, s.through);
-  float skyN = mix(max(dot(n, uSkyDir), 0.0), 0.55, s.through);
   vec3 sun = uSunColour * sunN * sunV;
-  vec3 sky = uSkyColour * skyN * skyV;
   vec3 bounce = (vec3(0.30, 0.27, 0.20) * (0.55 - 0.45 * n.y) + vec3(0.055, 0.06, 0.07)) * (0.22 + 0.78 * skyV) * 3.14159 * 0.62;
   vec3 c = s.albedo * (sun + sky + bounce) / 3.14159 + s.glow;
   vec3 h = normalize(uSunDir + eye);
@@ -75,6 +79,11 @@ vec3 towardEye() {
 }
 `
 
+/** @template T @param {() => T} make @returns {T[]} */
+function three(make) {
+  return [make(), make(), make()]
+}
+
 /** Values that every material shares; one object, so that a change reaches all. */
 export function sharedUniforms() {
   const m = () => ({ value: new THREE.Matrix4() })
@@ -83,8 +92,8 @@ export function sharedUniforms() {
   return {
     uSunDir: v(),
     uSunColour: v(),
-    uSkyDir: v(),
-    uSkyColour: v(),
+    uSkyDir: { value: three(() => new THREE.Vector3()) },
+    uSkyColour: { value: three(() => new THREE.Vector3()) },
     uEye: v(),
     uTexelFt: v(),
     uTrueSun: v(),
@@ -92,10 +101,12 @@ export function sharedUniforms() {
     uPrint: map(),
     uSunMapNear: map(),
     uSunMapFar: map(),
-    uSkyMap: map(),
+    uSkyMapA: map(),
+    uSkyMapB: map(),
+    uSkyMapC: map(),
     uSunNear: m(),
     uSunFar: m(),
-    uSkyMatrix: m(),
+    uSkyMatrix: { value: three(() => new THREE.Matrix4()) },
   }
 }
 

@@ -119,7 +119,7 @@ export function treeLine(leaf, random) {
       const at = [30 + Math.cos(a) * far, 10 + Math.sin(a) * far]
       if (at[1] > -84 && at[1] < -40) continue
       const [w, h] = size(random())
-      if (h <= 15) crown(leaf, random, { at, w, middle: h * 0.42, half: h * 0.55, leaves: 420 })
+      if (h <= 15) crown(leaf, random, { at, w, middle: h * 0.42, half: h * 0.55, leaves: 540 })
       else tree(leaf, random, { at, w, h })
     }
   }
@@ -140,7 +140,7 @@ function tree(leaf, random, { at, w, h }) {
       w: size,
       middle,
       half: size * 0.72,
-      leaves: 190,
+      leaves: 270,
     })
   }
 }
@@ -161,14 +161,14 @@ function crown(leaf, random, { at, w, middle, half, leaves }) {
     columns: 10,
     at: (/** @type {number} */ i, /** @type {number} */ j) => {
       const [e, a] = [(i / 7 - 0.5) * Math.PI, (j / 10) * 2 * Math.PI]
-      return point([Math.cos(e) * Math.cos(a), Math.sin(e), Math.cos(e) * Math.sin(a)], 0.8)
+      return point([Math.cos(e) * Math.cos(a), Math.sin(e), Math.cos(e) * Math.sin(a)], 0.66)
     },
     rest: (/** @type {number} */ i, /** @type {number} */ j) => [j, i, 0.1, 0, 0.95, 0],
   })
   const shade = random() * 0.45
   for (let k = 0; k < leaves; k++) {
     const d = direction(random)
-    const r = 0.78 + random() * 0.3
+    const r = 0.7 + random() * 0.38
     const along = unit([d[0] + random() - 0.5, d[1] + random() - 0.3, -d[2] + random() - 0.5]).map(
       (v) => v * (1.1 + random() * 0.9),
     )

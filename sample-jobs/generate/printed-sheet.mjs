@@ -56,9 +56,9 @@ function drawClock(pen, { clockTime, clockDate }) {
   pen.textAlign = 'center'
   pen.font = '42px sans-serif'
   pen.fillText(clockDate, w / 2, top + 260)
-  pen.font = 'bold 104px sans-serif'
+  pen.font = 'bold 88px sans-serif'
   pen.fillText(clockTime, w / 2, top + 390)
-  pen.font = '34px sans-serif'
+  pen.font = '30px sans-serif'
   pen.fillText('local time, set by network', w / 2, top + 470)
   pen.lineWidth = 10
   pen.strokeStyle = '#cfe3ea'

@@ -152,13 +152,17 @@ function layBed({ mortar, line, frame }) {
       if (to - from < 1) continue
       const columns = Math.max(2, Math.round((to - from) / 0.8))
       const sag = breaks[b].sag
+      const low = (/** @type {number} */ across, /** @type {number} */ above) => [
+        across,
+        above - across * fall(line.kind),
+      ]
       const profile = [
-        [3.2, edge + 0.9 - sag],
-        [4.8, edge + 0.6 - sag],
-        [5.5, edge + 0.2 - sag],
-        [6.2, -6.2 * fall(line.kind) + 2.75 - sag],
-        [6.9, -6.9 * fall(line.kind) + 1.9],
-        [7.5, -7.5 * fall(line.kind) + 0.9],
+        [3.2, edge + 1.1 - sag],
+        [4.8, edge + 0.95 - sag],
+        [5.6, edge + 0.7 - sag],
+        low(6.5, 3.65 - sag * 0.7),
+        low(7.3, 2.95 - sag * 0.4),
+        low(7.9, 1.4),
       ]
       const at = (/** @type {number} */ r, /** @type {number} */ j) => {
         const t = from + ((to - from) * j) / columns

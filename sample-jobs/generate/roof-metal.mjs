@@ -1,5 +1,15 @@
 /** What is on the roof besides tiles: deck, battens, valley metal, pipes with mortar collars, vents, gutter and fascia. */
-import { EAVE_HEIGHT_FT, FACETS, OUTLINE, VALLEYS, facetOf, facetToWorld, planToFacet } from './house-plan.mjs'
+import {
+  COS_PITCH,
+  EAVE_HEIGHT_FT,
+  FACETS,
+  OUTLINE,
+  SIN_PITCH,
+  VALLEYS,
+  facetOf,
+  facetToWorld,
+  planToFacet,
+} from './house-plan.mjs'
 import { HARMED_TILES, PIPES, tileOrigin } from './damage.mjs'
 import { seedOf, stream } from './seed.mjs'
 
@@ -119,7 +129,13 @@ function collar(mortar, { facet, u, s, pipe }) {
       const r = rings[i][0] + (i > 1 ? n : 0)
       const x = r * Math.cos(a) + outward * Math.cos(mid)
       const y = r * Math.sin(a) + outward * Math.sin(mid)
-      return facetToWorld(facet, u + x / 12, s + y / 12, (rings[i][1] + n * 0.5 - (cracked && c === 1 ? 0.25 : 0)) / 12)
+      const lean = [1, 1, 0.95, 0.75, 0.5, 0.25, 0.1, 0][i] * rings[i][1] * (SIN_PITCH / COS_PITCH)
+      return facetToWorld(
+        facet,
+        u + x / 12,
+        s + (y + lean) / 12,
+        (rings[i][1] + n * 0.5 - (cracked && c === 1 ? 0.25 : 0)) / 12,
+      )
     }
     const n = rings.length - 1
     mortar.sheet({

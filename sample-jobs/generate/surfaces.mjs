@@ -2,7 +2,9 @@
 
 const tile = /* glsl */ `
 Surface surface() {
-  float seed = vOwn.x, shade = vOwn.y, dirt = vOwn.z, kind = vOwn.w;
+  float seed = vOwn.x, shade = vOwn.y, kind = vOwn.w;
+  bool unscrewed = vOwn.z > 1.5;
+  float dirt = unscrewed ? vOwn.z - 2.0 : vOwn.z;
   vec2 off = vec2(seed * 7.13, seed * 3.71);
   vec4 coarse = texture(uNoise, vUv / 31.0 + off);
   vec4 grain = texture(uNoise, vUv / 6.5 + off.yx * 3.0);
@@ -25,8 +27,8 @@ Surface surface() {
   algae += (1.0 - smoothstep(0.0, 0.32, wave)) * 0.34 * dirt;
   algae *= bare * (fresh ? 0.25 : 1.0);
   base = mix(base, vec3(0.052, 0.047, 0.042), clamp(algae, 0.0, 0.82));
-  float lichen = smoothstep(0.66, 0.72, grain.b * 0.45 + coarse.a * 0.55) * bare * dirt;
-  base = mix(base, vec3(0.40, 0.40, 0.33), lichen * (fresh ? 0.0 : 0.55));
+  float lichen = smoothstep(0.665, 0.735, grain.b * 0.45 + coarse.a * 0.55) * bare * dirt;
+  base = mix(base, vec3(0.40, 0.40, 0.33), lichen * (fresh ? 0.0 : 0.42));
   float worn = (1.0 - smoothstep(0.1, 0.75, vUv.y + (grain.b - 0.5) * 0.9));
   base = mix(base, base * 1.28 + 0.022, worn * 0.8);
   base = mix(base * 1.12 + vec3(0.03, 0.02, 0.012), base, bare);
@@ -35,6 +37,7 @@ Surface surface() {
     float rust = 1.0 - smoothstep(0.12, 0.75, hole + (grain.b - 0.5) * 0.3);
     base = mix(base, vec3(0.16, 0.075, 0.035), rust * 0.6);
     base = mix(vec3(0.012), base, smoothstep(0.11, 0.15, hole));
+    if (!unscrewed) base = mix(vec3(0.15, 0.085, 0.05) * (0.6 + 0.8 * fine.a), base, smoothstep(0.2, 0.23, length(vUv - vec2(9.0, 15.4))));
   }
   vec3 raw = mix(vec3(0.40, 0.30, 0.235), vec3(0.50, 0.42, 0.35), fine.a) * (0.75 + 0.5 * grain.a);
   if (kind > 0.9) base = raw;
@@ -86,7 +89,7 @@ Surface surface() {
   base *= 0.75 + 0.5 * a.b;
   float grime = smoothstep(0.45, 0.75, a.b * 0.5 + b.b * 0.5);
   base = mix(base, vec3(0.10, 0.085, 0.07), grime * vOwn.z);
-  if (vOwn.w < 1.5) { base = mix(base, vec3(0.23, 0.20, 0.165), 0.45); base = mix(base, vec3(0.13, 0.105, 0.08), (1.0 - smoothstep(0.0, 2.6, abs(vUv.x) + a.b * 2.0 - 0.6)) * 0.8); shine *= 0.5; }
+  if (vOwn.w < 1.5) { base = mix(base, vec3(0.20, 0.165, 0.125), 0.8); base = mix(base, vec3(0.13, 0.105, 0.08), (1.0 - smoothstep(0.0, 2.6, abs(vUv.x) + a.b * 2.0 - 0.6)) * 0.8); shine *= 0.5; }
   return Surface(base, bumped(towardEye(), (a.rg - 0.5) * 0.5 + (b.rg - 0.5) * 0.3, 0.5), gloss, shine * (1.0 - grime * 0.7), vec3(0.0), 0.0);
 }`
 
@@ -133,14 +136,14 @@ Surface surface() {
   vec3 base; float k = 1.0;
   if (vOwn.w < 0.5) {
     base = mix(vec3(0.082, 0.093, 0.034), vec3(0.145, 0.138, 0.062), smoothstep(0.3, 0.75, a.b * 0.6 + b.b * 0.4));
-    base = mix(base, vec3(0.22, 0.18, 0.095), smoothstep(0.56, 0.8, b.b * 0.5 + c.b * 0.5) * 0.6);
-    base *= 0.55 + 0.9 * c.a; k = 2.2;
+    base = mix(base, vec3(0.22, 0.18, 0.095), smoothstep(0.56, 0.8, b.b * 0.35 + c.b * 0.65) * 0.5);
+    base *= (0.55 + 0.5 * c.a) * (0.55 + 0.9 * texture(uNoise, vUv / 2.1).a); k = 2.2;
   } else if (vOwn.w < 1.5) {
     base = vec3(0.37, 0.345, 0.305) * (0.8 + 0.35 * a.b) * (0.86 + 0.28 * c.a);
     vec2 j = abs(fract(vUv / 8.0) - 0.5);
     base *= 0.45 + 0.55 * smoothstep(0.0, 0.006, 0.5 - max(j.x, j.y));
-    base = mix(base, vec3(0.12, 0.11, 0.09), smoothstep(0.55, 0.8, b.b) * 0.4); k = 0.3;
-  } else if (vOwn.w < 2.5) { base = vec3(0.115, 0.112, 0.108) * (0.7 + 0.5 * a.b) * (0.75 + 0.5 * c.a); k = 1.0; }
+    base = mix(base, vec3(0.12, 0.11, 0.09), smoothstep(0.5, 0.85, texture(uNoise, vUv / 23.0 + 0.4).b) * 0.3); k = 0.3;
+  } else if (vOwn.w < 2.5) { base = vec3(0.115, 0.112, 0.108) * (0.86 + 0.24 * a.b) * (0.6 + 0.8 * c.a) * (0.8 + 0.4 * b.a); k = 1.0; }
   else { base = mix(vec3(0.075, 0.048, 0.03), vec3(0.17, 0.11, 0.07), c.a) * (0.7 + 0.6 * b.b); k = 2.5; }
   return Surface(base, bumped(towardEye(), (c.rg - 0.5) * k + (b.rg - 0.5) * 0.5, 0.6), 8.0, 0.01, vec3(0.0), 0.0);
 }`

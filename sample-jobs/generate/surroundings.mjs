@@ -83,7 +83,7 @@ function frondOnRoof(leaf, random) {
       hub,
       along,
       unit(cross(along, [0.1, 1, 0.1])).map((v) => v * 0.15),
-      [random(), 0.75 + random() * 0.25, 0, 0],
+      [random(), 0.8 + random() * 0.2, 0.35 + random() * 0.35, 0],
     )
   }
 }

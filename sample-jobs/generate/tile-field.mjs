@@ -87,11 +87,12 @@ function layTile({ cellAt, facet, cutters, course, column, harm }) {
   for (const slab of slabs) slabSurfaces(slab, sink)
 }
 
-/** Seed, shade and dirt of one tile. A replaced tile is cleaner and of another shade. @param {() => number} random @param {any} harm */
+/** Seed, shade and dirt of one tile. A replaced tile is cleaner and of another shade; a slipped one has lost its screw (dirt over 2). @param {() => number} random @param {any} harm */
 function tileLook(random, harm) {
   const seed = random()
   if (harm?.harm === 'replaced') return [seed, 1, 0.15]
-  return [seed, (random() - 0.5) * 0.5, 0.45 + random() * 0.55]
+  const dirt = 0.45 + random() * 0.5
+  return [seed, (random() - 0.5) * 0.5, harm?.harm === 'slipped' ? dirt + 2 : dirt]
 }
 
 /** @param {any[][]} points @param {(p: number[]) => number[]} place @param {boolean} flip @param {number[]} own */

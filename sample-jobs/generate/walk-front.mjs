@@ -155,7 +155,7 @@ export const FRONT_VIEWS = [
     zoom: 1.15,
     props: [
       { sort: 'gauge', facet: 'A', at: near('lift-test', 0, -0.1, -0.56), liftIn: 2.75 },
-      { sort: 'scale', facet: 'A', at: near('lift-test', 0, 0.43, -0.6), turnDeg: 0, overIn: 1.7, upright: true },
+      { sort: 'scale', facet: 'A', at: near('lift-test', 0, 0.43, -0.6), turnDeg: 0, overIn: 2.4, upright: true },
     ],
     tags: {
       facet: 'A',
@@ -176,7 +176,7 @@ export const FRONT_VIEWS = [
     zoom: 1.0,
     props: [
       { sort: 'gauge', facet: 'A', at: near('lift-test', 0, -0.1, -0.56), liftIn: 2.75 },
-      { sort: 'scale', facet: 'A', at: near('lift-test', 0, 0.43, -0.6), turnDeg: 0, overIn: 1.7, upright: true },
+      { sort: 'scale', facet: 'A', at: near('lift-test', 0, 0.43, -0.6), turnDeg: 0, overIn: 2.4, upright: true },
     ],
     tags: {
       facet: 'A',
@@ -227,7 +227,7 @@ export const FRONT_VIEWS = [
       component: 'underlayment',
       condition: 'underlayment-exposed',
       role: 'close',
-      caption: 'Bare underlayment and batten where the two tiles were.',
+      caption: 'Bare underlayment where the two tiles were; heads of the course below in view.',
     },
   },
   {

@@ -12,6 +12,7 @@ describe('the written form of job.json', () => {
   it('is described in words, every part of it', () => {
     const words = readFileSync('sample-jobs/job-json.md', 'utf8')
     for (const part of Object.keys(describedJobSchema.shape)) expect(words).toContain(`\`${part}\``)
-    for (const field of Object.keys(describedJobSchema.shape.findings.unwrap().element.shape)) expect(words).toContain(`\`${field}\``)
+    for (const field of Object.keys(describedJobSchema.shape.findings.unwrap().element.shape))
+      expect(words).toContain(`\`${field}\``)
   })
 })

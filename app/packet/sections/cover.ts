@@ -70,7 +70,7 @@ function picture(context: PacketContext): readonly Block[] {
       photoId: photo.id,
       alt: `Photo ${photoLabel(photo.number)}: ${caption === '' ? 'the house' : caption}`,
       caption: joined([photoLink(photo), ...(caption === '' ? [] : [plain(caption)])], ' '),
-      maxHeightIn: 3.2,
+      heightIn: { least: 2.6, most: 5.4 },
     },
   ]
 }

@@ -1,6 +1,6 @@
 import type { Camera } from '../../evidence/camera.ts'
 import type { Photo } from '../../evidence/photo.ts'
-import { anchorOfFile } from '../anchors.ts'
+import { anchorOfCameras, anchorOfFile } from '../anchors.ts'
 import type { Block, Section, TableBlock, Text } from '../document.ts'
 import { bytesFigure } from '../format/files.ts'
 import { correctionWords, photoTimeWords } from '../format/times.ts'
@@ -18,7 +18,7 @@ export function custodySection(context: PacketContext): Section {
       'Originals are kept byte for byte as the cameras wrote them and were hashed when they were taken in. A hash shows that a file has not changed since then; it does not say who took it or when.',
     ),
     paragraph([{ text: 'Evidence log, head hash ' }, { text: input.headHash, style: 'mono' }], 'small'),
-    heading('Cameras', true),
+    { kind: 'heading', level: 2, text: 'Cameras', anchor: anchorOfCameras, inOutline: true },
     ...cameraBlocks(context),
     ...correctionBlocks(context),
     heading('Photos in the packet', true),
@@ -56,10 +56,10 @@ function cameraBlocks({ input, photos, leftOut }: PacketContext): readonly Block
       summary: 'Cameras and the corrections of their clocks',
       columns: [
         column('Camera', 1),
-        column('Make, model, serial', 4),
-        column('Photos', 1, 'end'),
-        column('Clock correction', 2.4),
-        column('Why', 4),
+        column('Make, model, serial', 3),
+        column('Photos', 0.8, 'end'),
+        column('Clock correction', 1.6),
+        column('Why', 5.5),
       ],
       rows: cameras.map((camera, i) => ({
         cells: [
@@ -82,7 +82,7 @@ function correctionBlocks({ photos }: PacketContext): readonly Block[] {
     {
       kind: 'table',
       summary: 'What the camera wrote, the correction, and the time that follows',
-      columns: [column('Photo', 1), column('Camera wrote', 2.4), column('Correction', 2), column('Time used', 5)],
+      columns: [column('Photo', 1), column('Camera wrote', 2), column('Correction', 1.5), column('Time used', 6)],
       rows: corrected.map((photo) => ({
         cells: [
           photoLink(photo),

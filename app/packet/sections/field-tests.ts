@@ -3,10 +3,10 @@ import { componentLabel } from '../../evidence/catalog/components.ts'
 import { readingLabel } from '../../evidence/reading-label.ts'
 import type { Reading } from '../../fieldtest/reading.ts'
 import { anchorOfReading } from '../anchors.ts'
-import type { Section, TableBlock, Text } from '../document.ts'
-import { facetLink, findingLink, photoLink } from '../links.ts'
+import type { Block, Section, TableBlock, Text } from '../document.ts'
+import { facetLink, findingLink, photoLink, readingLink } from '../links.ts'
 import type { PacketContext } from '../packet-context.ts'
-import { joined, plain } from '../text.ts'
+import { joined, ledBy, plain } from '../text.ts'
 import { column, heading, paragraph, titledSection } from './section.ts'
 
 /** Readings of a hand-lift survey as they were written down, with what such a survey can't show. No verdict is drawn. */
@@ -18,6 +18,7 @@ export function fieldTestsSection(context: PacketContext): Section | null {
       'A hand-lift survey: the nose of a tile is lifted by hand or with a gauge, and its rise and the force are written down.',
     ),
     readingTable(context),
+    ...instrumentsUsed(context),
     paragraph(
       without === 0
         ? 'Every reading has both lift and force.'
@@ -44,13 +45,13 @@ function readingTable(context: PacketContext): TableBlock {
     columns: [
       column('Reading', 1),
       column('Facet', 0.8),
-      column('Part', 1.6),
+      column('Part', 1.3),
       column('Lift, in', 0.9, 'end'),
       column('Force, lbf', 1, 'end'),
-      column('Method', 2.2),
+      column('Method', 1),
       column('Finding', 1),
-      column('Photos', 2),
-      column('Note', 3),
+      column('Photos', 1.2),
+      column('Note', 4),
     ],
     rows: context.readings.map((reading) => ({ anchor: anchorOfReading(reading), cells: cellsOf(reading, context) })),
   }
@@ -65,7 +66,7 @@ function cellsOf(reading: Reading, context: PacketContext): readonly Text[] {
     plain(componentLabel(reading.component)),
     recorded(reading.liftIn),
     recorded(reading.forceLbf),
-    plain(methodWords(reading)),
+    plain(reading.method === 'gauge' ? 'gauge' : 'by hand'),
     finding === undefined ? plain('-') : findingLink(finding),
     photos.length === 0 ? plain('none') : joined(photos.map(photoLink)),
     plain(reading.note.trim()),
@@ -76,8 +77,13 @@ function recorded(value: number | null): Text {
   return value === null ? [{ text: 'not recorded', style: 'quiet' }] : plain(String(value))
 }
 
-function methodWords({ method, instrument }: Reading): string {
-  const tool = instrument.trim()
-  const how = method === 'gauge' ? 'gauge' : 'by hand'
-  return tool === '' ? how : `${how}, ${tool}`
+/** Each instrument once, with the readings that were taken with it. */
+function instrumentsUsed({ readings }: PacketContext): readonly Block[] {
+  const names = [...new Set(readings.map(({ instrument }) => instrument.trim()))].filter((name) => name !== '')
+  if (names.length === 0) return []
+  const used = names.map((name) => {
+    const taken = readings.filter(({ instrument }) => instrument.trim() === name)
+    return [...plain(`${name} (`), ...joined(taken.map(readingLink)), ...plain(')')]
+  })
+  return [paragraph(ledBy(used.length === 1 ? 'Instrument:' : 'Instruments:', [...joined(used, '; '), ...plain('.')]))]
 }

@@ -5,8 +5,8 @@ import type { Block, GroupBlock, Section, TableBlock } from '../document.ts'
 import { howMuchWords, whatWords } from '../finding-words.ts'
 import { facetLink, findingLink, pinLink } from '../links.ts'
 import type { PacketContext } from '../packet-context.ts'
-import { plain } from '../text.ts'
-import { findingBlocks } from './one-finding.ts'
+import { ledBy, plain } from '../text.ts'
+import { findingBlocks, type FindingBlocks } from './one-finding.ts'
 import { column, heading, paragraph, titledSection } from './section.ts'
 
 /** All findings at a glance, then one by one under their facets. Facets without findings say so. */
@@ -22,6 +22,7 @@ export function findingsSection(context: PacketContext): Section {
       'small',
     ),
     ...facets.flatMap((facet) => onFacet(facet, context)),
+    ...onNoFinding(context),
     ...elsewhere(context),
   ])
 }
@@ -52,21 +53,39 @@ function glance(context: PacketContext): TableBlock {
 }
 
 function onFacet(facet: Facet, context: PacketContext): readonly Block[] {
-  const name = facet.name.trim()
-  const here = context.findings.filter(({ facetId }) => facetId === facet.id)
+  const here = findingsOn(facet, context)
+  if (here.length === 0) return []
+  const noDamage = here.some(({ kind }) => kind === 'damage') ? '' : ' No damage finding is recorded here.'
   return underHeading(
-    [
-      heading(`Facet ${facet.letter}${name === '' ? '' : `, ${name}`}`, true),
-      paragraph(`${inspectedWords(facet)}${noneWords(here)}`),
-    ],
+    [heading(`Facet ${facetName(facet)}`, true), paragraph(`${inspectedWords(facet)}${noDamage}`)],
     here.map((finding) => findingBlocks(finding, context)),
   )
 }
 
-/** A heading stays with the first finding under it. */
-function underHeading(top: GroupBlock['blocks'], under: readonly GroupBlock['blocks'][]): readonly GroupBlock[] {
-  const [first = [], ...rest] = under
-  return [[...top, ...first], ...rest].map((blocks) => ({ kind: 'group', blocks }))
+function findingsOn({ id }: Facet, { findings }: PacketContext): readonly Finding[] {
+  return findings.filter(({ facetId }) => facetId === id)
+}
+
+function facetName({ letter, name }: Facet): string {
+  return name.trim() === '' ? letter : `${letter}, ${name.trim()}`
+}
+
+/** Facets without findings, a line each. */
+function onNoFinding(context: PacketContext): readonly Block[] {
+  const facets = context.facets.filter((facet) => findingsOn(facet, context).length === 0)
+  if (facets.length === 0) return []
+  return [
+    heading('Facets without a finding', true),
+    { kind: 'list', items: facets.map((facet) => ledBy(`${facetName(facet)}:`, plain(inspectedWords(facet)))) },
+  ]
+}
+
+/** A heading stays with the beginning of the first finding under it. */
+function underHeading(top: GroupBlock['blocks'], under: readonly FindingBlocks[]): readonly Block[] {
+  return under.flatMap(({ start, rest }, i): readonly Block[] => [
+    { kind: 'group', blocks: i === 0 ? [...top, ...start] : start },
+    ...rest,
+  ])
 }
 
 function inspectedWords({ inspected }: Facet): string {
@@ -76,11 +95,6 @@ function inspectedWords({ inspected }: Facet): string {
       ? 'How much of it was looked at is not stated.'
       : `${inspected.percent} % of it was looked at.`
   return note === '' ? share : `${share} ${note}`
-}
-
-function noneWords(here: readonly Finding[]): string {
-  if (here.length === 0) return ' No finding is recorded here.'
-  return here.some(({ kind }) => kind === 'damage') ? '' : ' No damage finding is recorded here.'
 }
 
 function elsewhere(context: PacketContext): readonly Block[] {

@@ -12,24 +12,34 @@ import { joined, plain } from '../text.ts'
 
 type Row = FactsBlock['rows'][number]
 
-/** A finding: where it is and what shows it, what was observed and measured, and, apart from that, the opinion on cause. */
-export function findingBlocks(finding: Finding, context: PacketContext): GroupBlock['blocks'] {
-  return [
-    {
-      kind: 'heading',
-      level: 3,
-      text: `${findingLabel(finding.number)} ${whatWords(finding)}`,
-      anchor: anchorOfFinding(finding),
-      inOutline: true,
-    },
-    ...facts(2, placeRows(finding, context)),
-    ...facts(1, [...observedRows(finding), ...measuredRows(finding, context)]),
-    ...facts(1, [...opinionRows(finding), ...afterRows(finding)]),
-  ]
+/** A finding as blocks: what must stay together on a page, and what may go on over pages. */
+export interface FindingBlocks {
+  readonly start: GroupBlock['blocks']
+  readonly rest: readonly FactsBlock[]
 }
 
-function facts(columns: FactsBlock['columns'], rows: readonly Row[]): readonly FactsBlock[] {
-  return rows.length === 0 ? [] : [{ kind: 'facts', columns, rows }]
+/** A finding: where it is and what shows it, what was observed and measured, and, apart from that, the opinion on cause. */
+export function findingBlocks(finding: Finding, context: PacketContext): FindingBlocks {
+  const label = findingLabel(finding.number)
+  const continued = `${label}, continued`
+  const facts = (rows: readonly Row[]): readonly FactsBlock[] =>
+    rows.length === 0 ? [] : [{ kind: 'facts', columns: 1, continued, rows }]
+  return {
+    start: [
+      {
+        kind: 'heading',
+        level: 3,
+        text: `${label} ${whatWords(finding)}`,
+        anchor: anchorOfFinding(finding),
+        inOutline: true,
+      },
+      { kind: 'facts', columns: 2, continued, rows: placeRows(finding, context) },
+    ],
+    rest: [
+      ...facts([...observedRows(finding), ...measuredRows(finding, context)]),
+      ...facts([...opinionRows(finding), ...afterRows(finding)]),
+    ],
+  }
 }
 
 /** What a damage finding does not say is said to be missing; other findings just leave it out. */
@@ -48,13 +58,14 @@ function placeRows(finding: Finding, context: PacketContext): readonly Row[] {
     { label: 'How much', value: plain(howMuchWords(finding)) },
     {
       label: 'Where',
+      wide: true,
       value: joined([
         facetWithName(finding.facetId, context),
         ...(place === '' ? [] : [plain(place)]),
         pinLink(finding),
       ]),
     },
-    { label: 'Photos', value: photoLinksOf(finding, context) },
+    { label: 'Photos', wide: true, value: photoLinksOf(finding, context) },
     ...(marked.length === 0 ? [] : [{ label: 'Remarks', value: plain(marked.join('; ')) }]),
   ]
 }

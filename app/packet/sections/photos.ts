@@ -1,6 +1,6 @@
 import { photoRoleLabels } from '../../evidence/catalog/labels.ts'
 import { photoLabel, type Photo } from '../../evidence/photo.ts'
-import { anchorOfFile, anchorOfPhoto } from '../anchors.ts'
+import { anchorOfCameras, anchorOfFile, anchorOfPhoto } from '../anchors.ts'
 import type { PhotoCard, Section, Text } from '../document.ts'
 import { shortHash } from '../format/files.ts'
 import { facetLink, findingLink, findingLinks, findingsShown, readingLink } from '../links.ts'
@@ -50,7 +50,7 @@ function cardOf(photo: Photo, context: PacketContext): PhotoCard {
       ...poorlyLine(photo, context),
       ...(photo.preview === 'ready' ? [] : [plain('can’t be shown; the original is in the evidence bundle')]),
       plain(whenTakenWords(photo)),
-      ...correctionLine(photo, context),
+      ...correctionLine(photo),
       plain(
         `${positionWords(photo) ?? 'position not recorded'}${offPlanFt === null ? '' : `, ${Math.round(offPlanFt)} ft off the plan`}`,
       ),
@@ -82,8 +82,8 @@ function poorlyLine(photo: Photo, context: PacketContext): readonly Text[] {
   return poorly.length === 0 ? [] : [[...plain('shows poorly in the picture: '), ...findingLinks(poorly)]]
 }
 
-function correctionLine(photo: Photo, { input }: PacketContext): readonly Text[] {
-  const camera = input.caseFile.cameras.find(({ id }) => id === photo.cameraId)
-  const words = clockCorrectionWords(photo, camera?.clock.why ?? '')
-  return words === null ? [] : [plain(words)]
+/** The reason for a correction stands with its camera. */
+function correctionLine(photo: Photo): readonly Text[] {
+  const words = clockCorrectionWords(photo)
+  return words === null ? [] : [[...plain(`${words}, see `), { text: 'Custody', link: anchorOfCameras }]]
 }

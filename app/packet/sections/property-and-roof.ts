@@ -95,16 +95,13 @@ function facetBlocks(context: PacketContext): readonly Block[] {
   if (facets.length === 0) return [heading('Facets'), paragraph('No facets are drawn on the plan.')]
   const { exposureIn, coverWidthIn } = sheet.covering
   const pieces = exposureIn === null || coverWidthIn === null ? null : { exposureIn, coverWidthIn }
-  return [
-    heading('Facets'),
-    facetTable(facets, pieces),
-    paragraph(
-      `Area = plan area x slope factor; slope factor = square root of (1 + (rise / 12) squared). One square is 100 sq ft. ${
-        pieces === null ? '' : `Pieces = area / (exposure x cover width). `
-      }No allowance for waste is in these figures.`,
-      'small',
-    ),
-  ]
+  const working = paragraph(
+    `Area = plan area x slope factor; slope factor = square root of (1 + (rise / 12) squared). One square is 100 sq ft. ${
+      pieces === null ? '' : `Pieces = area / (exposure x cover width). `
+    }No allowance for waste is in these figures.`,
+    'small',
+  )
+  return [{ kind: 'group', blocks: [heading('Facets'), facetTable(facets, pieces), working] }]
 }
 
 function facetTable(facets: readonly Facet[], pieces: { exposureIn: number; coverWidthIn: number } | null): TableBlock {

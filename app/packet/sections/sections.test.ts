@@ -17,15 +17,18 @@ const { findings, photos } = input.caseFile
 const told = findings.find(({ urgent }) => urgent)
 if (told === undefined) throw new Error('The case has one urgent finding.')
 
-/** The text of the group that tells one finding. */
+/** The text that tells one finding, from its heading to the next. */
 function findingText({ number }: Finding): string {
   const section = packet.sections.find(({ key }) => key === 'findings')
-  const group = section?.blocks.find(
-    (block) =>
-      block.kind === 'group' &&
-      block.blocks.some((inner) => inner.kind === 'heading' && inner.anchor === `finding-F-${number}`),
-  )
-  return group?.kind === 'group' ? group.blocks.map(textOf).join('\n') : ''
+  const blocks = section === undefined ? [] : blocksOf(section)
+  const from = blocks.findIndex((block) => block.kind === 'heading' && block.anchor === `finding-F-${number}`)
+  const after = blocks.findIndex((block, i) => i > from && block.kind === 'heading')
+  return from < 0
+    ? ''
+    : blocks
+        .slice(from, after < 0 ? undefined : after)
+        .map(textOf)
+        .join('\n')
 }
 
 function labelled({ number }: Finding): string {
@@ -100,9 +103,9 @@ describe('a finding', () => {
 
 describe('facets without findings', () => {
   it('say so, with how much was looked at', () => {
-    expect(sectionText(packet, 'findings')).toContain(
-      'How much of it was looked at is not stated. No finding is recorded here.',
-    )
+    const text = sectionText(packet, 'findings')
+    expect(text).toMatch(/Facets without a finding\nC, front, right part: How much of it was looked at is not stated\./)
+    expect(text).not.toContain('Facet C')
   })
 })
 
@@ -118,6 +121,15 @@ describe('field tests', () => {
   it('call the rule of thumb what it is', () => {
     expect(text).toContain('less than 35 lbf [common practice, no source]')
     expect(text).toContain('These readings are not that test.')
+  })
+
+  it('name an instrument once, with the readings taken with it', () => {
+    const readings = input.caseFile.readings.map((reading) => ({ ...reading, instrument: 'dial gauge no. 3' }))
+    const packetOf = buildPacket({ ...input, caseFile: { ...input.caseFile, readings } })
+    const words = sectionText(packetOf, 'field-tests')
+    expect(readings).toHaveLength(2)
+    expect(words).toMatch(/Instrument: dial gauge no\. 3 \(R-\d+, R-\d+\)\./)
+    expect(words.split('dial gauge no. 3')).toHaveLength(2)
   })
 
   it('leave the section out where nothing was read', () => {
@@ -147,12 +159,13 @@ describe('photos and custody', () => {
     expect(custody).toContain(input.headHash)
   })
 
-  it('show what the camera wrote, the correction and why, and the time that follows', () => {
+  it('show what the camera wrote, the correction, and the time that follows; the reason once, in custody', () => {
     const raw = corrected?.file.written.raw ?? ''
     const used = 'March 14, 2026, 15:00:00 -04:00 (offset written by the camera)'
-    expect(sectionText(packet, 'photos')).toContain(
-      `camera wrote ${raw}; corrected by +1 h 00 min 00 s: One hour slow against a phone in P-001.`,
-    )
+    const why = 'One hour slow against a phone in P-001.'
+    expect(sectionText(packet, 'photos')).toContain(`camera wrote ${raw}, +1 h 00 min 00 s, see Custody`)
+    expect(sectionText(packet, 'photos')).not.toContain(why)
+    expect(sectionText(packet, 'custody').split(why)).toHaveLength(2)
     expect(sectionText(packet, 'custody')).toContain(`${raw}+1 h 00 min 00 s${used}`)
   })
 

@@ -16,13 +16,14 @@ import { column, heading, paragraph, titledSection } from './section.ts'
 
 /** One page: what was looked at, what was found in numbers, what follows. Every number links to its findings. */
 export function summarySection(context: PacketContext): Section {
-  return titledSection('summary', 'Summary', [
+  const blocks = [
     paragraph(inspectedWords(context)),
     ...(context.facets.length === 0 ? [] : [facetTable(context)]),
     ...damageBlocks(context),
     ...alsoRecorded(context),
     ...whatFollows(context),
-  ])
+  ]
+  return { ...titledSection('summary', 'Summary', blocks), compact: true }
 }
 
 function inspectedWords({ facets, findings, photos, readings }: PacketContext): string {
@@ -45,12 +46,12 @@ function facetTable(context: PacketContext): TableBlock {
     kind: 'table',
     summary: 'Facets, how much of each was looked at, and the findings on each',
     columns: [
-      column('Facet', 2),
-      column('Area, sq ft', 1.2, 'end'),
-      column('Looked at', 1.5, 'end'),
-      column('Damage findings', 4),
-      column('Other findings', 3),
-      column('Found sound', 2),
+      column('Facet', 4.9),
+      column('Area, sq ft', 1.4, 'end'),
+      column('Looked at', 1.2, 'end'),
+      column('Damage findings', 2.9),
+      column('Other findings', 1.85),
+      column('Found sound', 1.75),
     ],
     rows: context.facets.map((facet) => {
       const here = context.findings.filter(({ facetId }) => facetId === facet.id)
@@ -77,13 +78,13 @@ function damageBlocks({ findings }: PacketContext): readonly Block[] {
     {
       kind: 'table',
       summary: 'Damage by component and condition: what was counted exactly, and what was said otherwise',
-      columns: [column('What', 4), column('Counted exactly', 3), column('Said otherwise, not added', 5)],
+      columns: [column('What', 3.9), column('Counted exactly', 2.6), column('Said otherwise, not added', 5)],
       rows: tally(damage).map((row) => ({
         cells: [plain(whatWords(row)), countedCell(row), apartCell(row)],
       })),
     },
     paragraph(
-      'Only exact counts are added, and only within a line: one piece can show more than one condition, so lines are not added to each other.',
+      'Only exact counts are added, and only within a line: one piece can show more than one condition.',
       'small',
     ),
   ]
@@ -145,8 +146,7 @@ function whatFollows(context: PacketContext): readonly Block[] {
       findings.filter(({ temporaryMeasure }) => temporaryMeasure.trim() !== ''),
     ),
     ...opinions(findings),
-    ...readingsLine(context),
-    ...stockLine(context),
+    ...elsewhereLine(context),
   ]
   return items.length === 0 ? [] : [heading('What follows from it'), { kind: 'list', items }]
 }
@@ -162,20 +162,16 @@ function opinions(findings: readonly Finding[]): readonly Text[] {
   return parts.length === 0 ? [] : [ledBy('Inspector’s opinion on cause, by damage finding:', joined(parts, '; '))]
 }
 
-function readingsLine({ readings }: PacketContext): readonly Text[] {
-  if (readings.length === 0) return []
+/** Field tests and matching stock share a line, which only leads to where they are told. */
+function elsewhereLine({ readings, sheet }: PacketContext): readonly Text[] {
   const both = readings.filter(({ liftIn, forceLbf }) => liftIn !== null && forceLbf !== null).length
-  return [
-    ledBy('Field tests:', [
-      { text: counted(readings.length, 'reading'), link: 'field-tests' },
-      { text: `, ${both} with both lift and force.` },
-    ]),
-  ]
-}
-
-function stockLine({ sheet }: PacketContext): readonly Text[] {
-  const note = sheet.covering.stockNote.trim()
-  return note === '' ? [] : [ledBy('Matching stock:', [{ text: 'what is known', link: 'property-and-roof' }])]
+  const tests = ledBy('Field tests:', [
+    { text: counted(readings.length, 'reading'), link: 'field-tests' },
+    { text: `, ${both} with both lift and force.` },
+  ])
+  const stock = ledBy('Matching stock:', [{ text: 'what is known', link: 'property-and-roof' }])
+  const parts = [...(readings.length === 0 ? [] : [tests]), ...(sheet.covering.stockNote.trim() === '' ? [] : [stock])]
+  return parts.length === 0 ? [] : [joined(parts, ' ')]
 }
 
 function sentenceCase(words: string): string {

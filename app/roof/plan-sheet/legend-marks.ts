@@ -82,7 +82,7 @@ function edgeLegend(drawing: PlanDrawing, at: SheetPoint, columnPt: number): rea
     return [
       line({ xPt: x, yPt: y }, { xPt: x + 26, yPt: y }, look.pen),
       plainText(look.tag, { xPt: x + 31, yPt: y + 2.6 }, { sizePt: TEXT_PT, colour: QUIET_INK, strong: false }),
-      plainText(look.name, { xPt: x + 42, yPt: y + 2.6 }, { sizePt: TEXT_PT, colour: INK, strong: false }),
+      plainText(look.name, { xPt: x + 45, yPt: y + 2.6 }, { sizePt: TEXT_PT, colour: INK, strong: false }),
     ]
   })
 }

@@ -14,17 +14,22 @@ interface DrawnPins {
   readonly targets: readonly PlanTarget[]
 }
 
+/** Where markers stand as long as none has to move: on their own points. */
+export function pinBoxes(pins: readonly PinShape[], toSheet: ToSheet): readonly SoftBox[] {
+  return pins.map((pin) => ({
+    at: toSheet(pin.markerAt),
+    halfWidthPt: halfWidth(pin.label),
+    halfHeightPt: HALF_HEIGHT_PT,
+  }))
+}
+
 /** Pins: numbered markers, filled for damage and open for the rest, led to their points where they had to move. */
 export function pinMarks(
   pins: readonly PinShape[],
   toSheet: ToSheet,
   sheet: { widthPt: number; heightPt: number; soft: readonly SoftBox[] },
 ): DrawnPins {
-  const sized = pins.map((pin) => ({
-    target: toSheet(pin.markerAt),
-    halfWidthPt: halfWidth(pin.label),
-    halfHeightPt: HALF_HEIGHT_PT,
-  }))
+  const sized = pinBoxes(pins, toSheet).map(({ at, ...half }) => ({ target: at, ...half }))
   const places = placePins(sized, sheet)
   const drawn = pins.map((pin, i) => ({ pin, target: toSheet(pin.markerAt), at: places[i] ?? toSheet(pin.markerAt) }))
   return {

@@ -111,7 +111,8 @@ function boxAt(pin: PinToPlace, at: SheetPoint): SoftBox {
   return { at, halfWidthPt: pin.halfWidthPt, halfHeightPt: pin.halfHeightPt }
 }
 
-function overlaps(a: SoftBox, b: SoftBox): boolean {
+/** Whether two boxes touch or come closer than a gap. */
+export function overlaps(a: SoftBox, b: SoftBox): boolean {
   return (
     Math.abs(a.at.xPt - b.at.xPt) < a.halfWidthPt + b.halfWidthPt + GAP_PT &&
     Math.abs(a.at.yPt - b.at.yPt) < a.halfHeightPt + b.halfHeightPt + GAP_PT

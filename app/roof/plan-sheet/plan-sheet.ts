@@ -4,7 +4,7 @@ import { directionMarks } from './direction-marks.ts'
 import { cameraMarks, edgeMarks, facetMarks } from './roof-marks.ts'
 import { LEGEND_HEIGHT_PT, legendMarks } from './legend-marks.ts'
 import type { PlanMark, PlanTarget, SheetPoint } from './marks.ts'
-import { pinMarks } from './pin-marks.ts'
+import { pinBoxes, pinMarks } from './pin-marks.ts'
 import { largestScale, type PlanScale } from './scale.ts'
 
 /** A plan drawn on a sheet: marks in the order to draw them, pins as link targets, and the scale it is true to. */
@@ -37,9 +37,10 @@ export function planSheet(
   const scale = largestScale(size, roomPt, sheet.scales)
   const drawingHeightPt = heightPt - LEGEND_HEIGHT_PT
   const toSheet = mapping(bounds, scale.ptPerFt, { xPt: widthPt / 2, yPt: drawingHeightPt / 2 })
-  const facets = facetMarks(drawing.facets, toSheet)
-  const edges = edgeMarks(drawing.edges, toSheet)
   const area = { widthPt, heightPt: drawingHeightPt }
+  const wanted = pinBoxes(drawing.pins, toSheet)
+  const facets = facetMarks(drawing.facets, toSheet, wanted)
+  const edges = edgeMarks(drawing.edges, toSheet, wanted)
   const soft = [...facets.labels, ...edges.labels]
   const pins = pinMarks(drawing.pins, toSheet, { ...area, soft })
   const inView = drawing.cameras.filter((camera) => isInside(toSheet(camera.at), area))
@@ -69,8 +70,8 @@ export function planInset(drawing: PlanDrawing, box: { widthPt: number; heightPt
   const ptPerFt = Math.min(room.width / (bounds.maxXFt - bounds.minXFt), room.height / (bounds.maxYFt - bounds.minYFt))
   const toSheet = mapping(bounds, ptPerFt, { xPt: box.widthPt / 2, yPt: box.heightPt / 2 })
   const held = drawing.cameras.map((camera) => ({ ...camera, at: holdIn(camera.at, bounds) }))
-  const facets = facetMarks(drawing.facets, toSheet)
-  const edges = edgeMarks(drawing.edges, toSheet)
+  const facets = facetMarks(drawing.facets, toSheet, [])
+  const edges = edgeMarks(drawing.edges, toSheet, [])
   const letters = facets.marks.filter((mark) => mark.kind === 'text' && /^\p{L}/u.test(mark.text))
   return [...facets.grounds, ...thin(edges.lines), ...letters, ...cameraMarks(held, toSheet)]
 }

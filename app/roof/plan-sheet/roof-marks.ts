@@ -1,6 +1,7 @@
 import type { CameraShape, EdgeKind, EdgeShape, FacetShape } from '../plan-drawing.ts'
 import { CAMERA_INK, EDGE_LOOKS, FACET_FILL, FACET_PICKED_FILL, INK, PAPER, QUIET_INK } from './inks.ts'
 import { centredText, line, type PlanMark, type SheetPoint, solidPen } from './marks.ts'
+import { labelPlace, outlineDistance, tagPlace } from './label-places.ts'
 import type { SoftBox } from './pin-places.ts'
 import type { ToSheet } from './plan-sheet.ts'
 
@@ -28,9 +29,12 @@ interface DrawnFacets {
   readonly labels: readonly SoftBox[]
 }
 
-/** Facets: ground, letter, pitch and the arrow that points downhill, as much of it as there is room for. */
-export function facetMarks(facets: readonly FacetShape[], toSheet: ToSheet): DrawnFacets {
-  const drawn = facets.map((facet) => facetLabel(facet, toSheet))
+/**
+ * Facets: ground, letter, pitch and the arrow that points downhill, as much of it as there is room for, out of the way
+ * of pins.
+ */
+export function facetMarks(facets: readonly FacetShape[], toSheet: ToSheet, pins: readonly SoftBox[]): DrawnFacets {
+  const drawn = facets.map((facet) => facetLabel(facet, toSheet, pins))
   return {
     grounds: facets.map((facet) => ({
       kind: 'path',
@@ -44,10 +48,17 @@ export function facetMarks(facets: readonly FacetShape[], toSheet: ToSheet): Dra
   }
 }
 
-function facetLabel(facet: FacetShape, toSheet: ToSheet): { marks: readonly PlanMark[]; box: SoftBox } {
-  const at = toSheet(facet.labelAt)
-  const roomPt = roomAround(at, facet.outline.map(toSheet))
+function facetLabel(
+  facet: FacetShape,
+  toSheet: ToSheet,
+  pins: readonly SoftBox[],
+): { marks: readonly PlanMark[]; box: SoftBox } {
+  const outline = facet.outline.map(toSheet)
+  const centre = toSheet(facet.labelAt)
+  const roomPt = outlineDistance(centre, outline)
   const full = roomPt >= 34
+  const half = full ? { widthPt: 12, heightPt: 14 } : { widthPt: 7, heightPt: 7 }
+  const at = labelPlace(centre, { half, outline, pins })
   const letterPt = full ? 15 : roomPt >= 14 ? 11 : LABEL_PT
   const letter = centredText(facet.letter, up(at, full ? 5 : 0), {
     sizePt: letterPt,
@@ -55,9 +66,11 @@ function facetLabel(facet: FacetShape, toSheet: ToSheet): { marks: readonly Plan
     strong: true,
     onWhite: false,
   })
+  const box = { at, halfWidthPt: half.widthPt, halfHeightPt: half.heightPt }
+  const herePt = outlineDistance(at, outline)
   if (!full) {
-    const short = roomPt >= 20 ? [arrow(facet, at, { from: 9, to: Math.min(roomPt - 3, 19) })] : []
-    return { marks: [letter, ...short.flat()], box: { at, halfWidthPt: 7, halfHeightPt: 7 } }
+    const short = roomPt >= 20 && herePt >= 18 ? arrow(facet, at, { from: 9, to: Math.min(herePt - 3, 19) }) : []
+    return { marks: [letter, ...short], box }
   }
   const pitch = centredText(facet.pitchLabel, up(at, -8), {
     sizePt: LABEL_PT,
@@ -65,10 +78,8 @@ function facetLabel(facet: FacetShape, toSheet: ToSheet): { marks: readonly Plan
     strong: false,
     onWhite: false,
   })
-  return {
-    marks: [letter, pitch, ...arrow(facet, at, { from: 16, to: Math.min(roomPt - 4, 36) })],
-    box: { at, halfWidthPt: 12, halfHeightPt: 14 },
-  }
+  const long = herePt >= 28 ? arrow(facet, at, { from: 16, to: Math.min(herePt - 4, 36) }) : []
+  return { marks: [letter, pitch, ...long], box }
 }
 
 function arrow(facet: FacetShape, at: SheetPoint, reach: { from: number; to: number }): readonly PlanMark[] {
@@ -87,26 +98,19 @@ function arrow(facet: FacetShape, at: SheetPoint, reach: { from: number; to: num
   return [line(along(reach.from, 0), along(reach.to - 5, 0), solidPen(QUIET_INK, 0.9)), head]
 }
 
-/** Edges by kind, and the tags on those long enough to carry one. */
-export function edgeMarks(edges: readonly EdgeShape[], toSheet: ToSheet) {
+/** Edges by kind, and the tags on those long enough to carry one, out of the way of pins. */
+export function edgeMarks(edges: readonly EdgeShape[], toSheet: ToSheet, pins: readonly SoftBox[]) {
   const lines: readonly PlanMark[] = [...edges]
     .sort((a, b) => DRAWN_ORDER[a.kind] - DRAWN_ORDER[b.kind])
     .map((edge) => line(toSheet(edge.from), toSheet(edge.to), EDGE_LOOKS[edge.kind].pen))
-  const tagged = edges.filter((edge) => distance(toSheet(edge.from), toSheet(edge.to)) >= TAGGED_FROM_PT)
-  const tags = tagged.map((edge) =>
-    centredText(EDGE_LOOKS[edge.kind].tag, middle(toSheet(edge.from), toSheet(edge.to)), {
-      sizePt: LABEL_PT,
-      colour: QUIET_INK,
-      strong: false,
-      onWhite: true,
-    }),
+  const tagged = edges
+    .map((edge) => ({ kind: edge.kind, from: toSheet(edge.from), to: toSheet(edge.to) }))
+    .filter(({ from, to }) => distance(from, to) >= TAGGED_FROM_PT)
+    .map(({ kind, from, to }) => ({ kind, box: tagPlace(from, to, pins) }))
+  const tags = tagged.map(({ kind, box }) =>
+    centredText(EDGE_LOOKS[kind].tag, box.at, { sizePt: LABEL_PT, colour: QUIET_INK, strong: false, onWhite: true }),
   )
-  const labels: readonly SoftBox[] = tagged.map((edge) => ({
-    at: middle(toSheet(edge.from), toSheet(edge.to)),
-    halfWidthPt: 6,
-    halfHeightPt: 5,
-  }))
-  return { lines, marks: [...lines, ...tags], labels }
+  return { lines, marks: [...lines, ...tags], labels: tagged.map(({ box }) => box) }
 }
 
 /** Where cameras stood and which way they looked: a dot, and a wedge where the direction is known. */
@@ -135,25 +139,8 @@ function wedge(at: SheetPoint, looking: { x: number; y: number }): PlanMark {
   return { kind: 'path', points, closed: true, pen: solidPen(CAMERA_INK, 0.8), fill: null }
 }
 
-/** Distance from a point to the nearest side of an outline. */
-function roomAround(at: SheetPoint, outline: readonly SheetPoint[]): number {
-  return Math.min(...outline.map((to, i) => toSegment(at, outline.at(i - 1) ?? to, to)))
-}
-
-function toSegment(p: SheetPoint, a: SheetPoint, b: SheetPoint): number {
-  const along = { x: b.xPt - a.xPt, y: b.yPt - a.yPt }
-  const lengthSq = along.x ** 2 + along.y ** 2
-  const t = lengthSq === 0 ? 0 : ((p.xPt - a.xPt) * along.x + (p.yPt - a.yPt) * along.y) / lengthSq
-  const held = Math.min(Math.max(t, 0), 1)
-  return distance(p, { xPt: a.xPt + held * along.x, yPt: a.yPt + held * along.y })
-}
-
 function distance(a: SheetPoint, b: SheetPoint): number {
   return Math.hypot(a.xPt - b.xPt, a.yPt - b.yPt)
-}
-
-function middle(a: SheetPoint, b: SheetPoint): SheetPoint {
-  return { xPt: (a.xPt + b.xPt) / 2, yPt: (a.yPt + b.yPt) / 2 }
 }
 
 function up(at: SheetPoint, byPt: number): SheetPoint {

@@ -20,6 +20,8 @@ describe('the scale of a plan', () => {
     const scale = largestScale({ width: 40, height: 30 }, room, 'metric')
     expect(scale.name).toBe('1 : 100')
     expect((scale.ptPerFt / 72) * 25.4).toBeCloseTo(3.048, 9)
+    // 60 ft are 18.288 m, at 1 : 125 146.3 mm = 414.7 pt; at 1 : 100 they would be 518.4 pt.
+    expect(largestScale({ width: 60, height: 30 }, room, 'metric').name).toBe('1 : 125')
   })
 
   it('is the smallest there is for what fits at none', () => {

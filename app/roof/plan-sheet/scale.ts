@@ -19,7 +19,7 @@ const INCHES_PER_FOOT: readonly (readonly [number, string])[] = [
 ]
 /** Usual engineer scales: an inch on paper is so many feet. */
 const FEET_PER_INCH = [20, 30, 40, 50, 60, 100, 200, 300, 400, 500, 600, 1000, 2000, 5000]
-const RATIOS = [10, 20, 50, 100, 200, 250, 500, 1000, 2000, 2500, 5000, 10_000, 25_000, 50_000]
+const RATIOS = [10, 20, 25, 50, 75, 100, 125, 200, 250, 500, 1000, 2000, 2500, 5000, 10_000, 25_000, 50_000]
 
 const US_SCALES: readonly PlanScale[] = [
   ...INCHES_PER_FOOT.map(([inches, words]) => ({ ptPerFt: inches * PT_PER_IN, name: `${words} = 1 ft` })),

@@ -1,5 +1,6 @@
 import type { PhotoId } from '../../../../app/job/ids.ts'
 import { planInset } from '../../../../app/roof/plan-sheet/plan-sheet.ts'
+import { linesHeight } from '../measure/measuring.ts'
 import type { MeasuredCard, PhotoRowContent, PictureContent } from '../measure/strip-content.ts'
 import { HAIRLINE, TYPE } from '../text/text-style.ts'
 import { drawMarks } from './draw-plan.ts'
@@ -10,18 +11,27 @@ import { pdfkitInside } from './pdfkit-inside.ts'
 /** Dots per inch beyond which a printed photo shows no more. */
 const PRINT_DPI = 240
 const INSET_GAP_PT = 10
+/** A picture lower than this part of the highest in its row does not set the height of the row. */
+const LOWEST_OF_ROW = 0.6
 const NOT_SHOWN = 'This picture can’t be shown: its file is missing or can’t be read.'
 
 /** One photo at its own proportions, with its caption. */
 export function drawPicture(pen: Pen, content: PictureContent, spot: Spot): void {
-  const box = { xPt: spot.xPt, yPt: spot.yPt, widthPt: content.widthPt, heightPt: content.heightPt }
+  const box = { xPt: spot.xPt, yPt: spot.yPt, ...pictureSize(content, spot.heightPt) }
   drawPhoto(pen, content, box)
-  pen.tags.inside('Caption', {}, () => drawTextBox(pen, content.caption, spot))
+  const captionTop = spot.yPt + spot.heightPt - linesHeight(content.caption.lines)
+  pen.tags.inside('Caption', {}, () => drawTextBox(pen, content.caption, { ...spot, yPt: captionTop }))
+}
+
+function pictureSize(content: PictureContent, stripHeightPt: number): { widthPt: number; heightPt: number } {
+  const heightPt = stripHeightPt - content.captionPt
+  return { widthPt: heightPt * content.widthToHeight, heightPt }
 }
 
 /** What a picture asks of the source. */
-export function pictureWishes(content: PictureContent): readonly PictureWish[] {
-  return [{ photoId: content.photoId, longEdgePx: pixels(Math.max(content.widthPt, content.heightPt)) }]
+export function pictureWishes(content: PictureContent, stripHeightPt: number): readonly PictureWish[] {
+  const { widthPt, heightPt } = pictureSize(content, stripHeightPt)
+  return [{ photoId: content.photoId, longEdgePx: pixels(Math.max(widthPt, heightPt)) }]
 }
 
 /** What the cards of a row ask of the source. */
@@ -40,15 +50,23 @@ function pictureHeight(content: PhotoRowContent, rowHeightPt: number): number {
 
 /** A row of photo cards: pictures as high as the text of the row leaves, fitted and never cropped. */
 export function drawPhotoRow(pen: Pen, content: PhotoRowContent, spot: Spot): void {
-  const boxPt = pictureHeight(content, spot.heightPt)
-  const fitted = content.cards.map(
-    (card) => fit(pen, card.card.photoId, { widthPt: pictureWidth(card, content), heightPt: boxPt }).heightPt,
+  const mostPt = pictureHeight(content, spot.heightPt)
+  const heights = content.cards.map(
+    (card) => fit(pen, card.card.photoId, { widthPt: pictureWidth(card, content), heightPt: mostPt }).heightPt,
   )
+  const boxPt = levelHeight(heights)
+  // Text stands right under the highest picture of its row, so that captions of a row are level and near.
+  const textPt = Math.min(boxPt, Math.max(...heights))
   for (const card of content.cards) {
     addAnchor(pen, card.card.anchor, spot)
-    // Text stands right under the highest picture of its row, so that captions of a row are level and near.
-    pen.tags.inside('Div', {}, () => drawCard(pen, card, { content, spot, boxPt, textPt: Math.max(...fitted) }))
+    pen.tags.inside('Div', {}, () => drawCard(pen, card, { content, spot, boxPt, textPt }))
   }
+}
+
+/** One height for the pictures of a row: the lowest, unless it is so low (a panorama) that the others would be lost to it. */
+function levelHeight(heights: readonly number[]): number {
+  const highest = Math.max(...heights)
+  return Math.min(...heights.filter((height) => height >= highest * LOWEST_OF_ROW))
 }
 
 function pictureWidth(card: MeasuredCard, content: PhotoRowContent): number {

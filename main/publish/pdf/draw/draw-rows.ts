@@ -16,7 +16,9 @@ const DOT_EVERY_PT = 5
 export function drawLines(pen: Pen, content: LinesContent, spot: Spot): void {
   const { pdf } = pen
   if (content.sign === 'bullet') {
-    pen.tags.artifact('Layout', () => pdf.circle(spot.xPt + 4, spot.yPt + TYPE.body.leadingPt / 2, 1.4).fill(QUIET))
+    pen.tags.artifact('Layout', () =>
+      pdf.circle(spot.xPt + 4, spot.yPt + (content.box.lines[0]?.heightPt ?? 0) / 2, 1.4).fill(QUIET),
+    )
   }
   if (content.sign === 'caution-bar') {
     pen.tags.artifact('Layout', () => pdf.rect(spot.xPt, spot.yPt, 2.2, spot.heightPt).fill(CAUTION))

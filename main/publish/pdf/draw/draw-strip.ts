@@ -51,6 +51,6 @@ function drawContent<K extends StripContent['kind']>(
 /** Pictures that a strip will draw at a height. */
 export function wishesOf(placed: Placed<Strip>): readonly PictureWish[] {
   const { content } = placed.band
-  if (content.kind === 'picture') return pictureWishes(content)
+  if (content.kind === 'picture') return pictureWishes(content, placed.heightPt)
   return content.kind === 'photo-row' ? photoRowWishes(content, placed.heightPt) : []
 }

@@ -3,18 +3,13 @@ import type { BreakBefore } from '../paginate/paginate.ts'
 import type { Paper } from '../paper.ts'
 import type { Typesetter } from '../text/typeset.ts'
 import { measurePhotoCards } from './measure-photo-cards.ts'
-import {
-  measureContents,
-  measureFacts,
-  measurePicture,
-  measurePlan,
-  measureRule,
-  measureSignature,
-} from './measure-rest.ts'
+import { measureFacts } from './measure-facts.ts'
+import { measureContents, measurePicture, measurePlan, measureRule, measureSignature } from './measure-rest.ts'
 import { measureTable } from './measure-table.ts'
 import { measureHeading, measureList, measureParagraph } from './measure-text.ts'
 import type { Measuring } from './measuring.ts'
 import { outlineOf } from './outline.ts'
+import { COMPACT, USUAL } from './setting.ts'
 import type { OutlineEntry, Strip } from './strip.ts'
 
 type Measure = {
@@ -54,6 +49,7 @@ export function measureDocument(document: PacketDocument, inputs: Inputs): reado
     contents: outline.contents,
     headings: outline.headings,
     within: [],
+    setting: USUAL,
     nextId: () => (id += 1),
     claim: (anchor) => {
       const isNew = !claimed.has(anchor)
@@ -69,7 +65,11 @@ export function measureDocument(document: PacketDocument, inputs: Inputs): reado
 function measureSection(section: Section, entry: OutlineEntry | null, measuring: Measuring): readonly Strip[] {
   const within = [{ id: measuring.nextId(), tag: 'Sect' } as const]
   const isNew = measuring.claim(section.key)
-  const [first, ...others] = measureBlocks(section.blocks, { ...measuring, within })
+  const [first, ...others] = measureBlocks(section.blocks, {
+    ...measuring,
+    within,
+    setting: section.compact === true ? COMPACT : USUAL,
+  })
   if (first === undefined) return []
   const anchors = isNew ? [section.key, ...first.anchors] : first.anchors
   const breakBefore = section.start === 'new-page' ? 'page' : first.breakBefore

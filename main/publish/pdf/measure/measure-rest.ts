@@ -1,6 +1,5 @@
 import {
   type ContentsBlock,
-  type FactsBlock,
   pinAnchor,
   type PictureBlock,
   type PlanBlock,
@@ -8,74 +7,16 @@ import {
   type SignatureBlock,
 } from '../../../../app/packet/document.ts'
 import { QUIET, TYPE } from '../text/text-style.ts'
-import { linesHeight, type Measuring, textBox, words } from './measuring.ts'
+import { linesHeight, type Measuring, plainStrip, textBox, words } from './measuring.ts'
 import type { Strip } from './strip.ts'
-import type { StripContent } from './strip-content.ts'
 
 const PT_PER_IN = 72
 /** A plan that fills a page shares it with a heading at most. */
 const PAGE_PLAN_SHARE = 0.8
-const FACTS_COLUMN_GAP_PT = 24
-const FACTS_LABEL_GAP_PT = 10
-const FACTS_WIDEST_LABEL = 0.42
+/** Between a picture and its caption. */
+const PICTURE_GAP_PT = 5
 const SIGNATURE_ROW_PT = 54
 const SIGNATURE_GAP_PT = 28
-
-function strip(
-  measuring: Measuring,
-  content: StripContent,
-  size: { heightPt: number; stretchPt?: number; gapBeforePt: number },
-): Strip {
-  return {
-    heightPt: size.heightPt,
-    stretchPt: size.stretchPt ?? 0,
-    gapBeforePt: size.gapBeforePt,
-    breakBefore: 'free',
-    repeat: null,
-    content,
-    structure: measuring.within,
-    anchors: [],
-    outline: null,
-  }
-}
-
-/** Facts: labels beside their values, in one column or two, read down. */
-export function measureFacts(block: FactsBlock, measuring: Measuring): readonly Strip[] {
-  const count = block.columns
-  const columnPt = (measuring.paper.contentWidthPt - FACTS_COLUMN_GAP_PT * (count - 1)) / count
-  const widestLabel = Math.max(
-    0,
-    ...block.rows.map((row) => measuring.typesetter.lines(words(row.label), TYPE.label, Infinity)[0]?.widthPt ?? 0),
-  )
-  const labelPt = Math.min(widestLabel + FACTS_LABEL_GAP_PT, columnPt * FACTS_WIDEST_LABEL)
-  const perColumn = Math.ceil(block.rows.length / count)
-  const table = { id: measuring.nextId(), tag: 'Table' } as const
-  return Array.from({ length: perColumn }, (_, i) => {
-    const shown = Array.from({ length: count }, (_column, column) => block.rows[column * perColumn + i])
-    const cells = shown.flatMap((row, column) => {
-      if (row === undefined) return []
-      const x = column * (columnPt + FACTS_COLUMN_GAP_PT)
-      const label = textBox(measuring, words(row.label), {
-        style: TYPE.label,
-        xPt: x,
-        yPt: 2,
-        widthPt: labelPt - FACTS_LABEL_GAP_PT / 2,
-      })
-      const value = textBox(measuring, row.value, {
-        style: TYPE.body,
-        xPt: x + labelPt,
-        yPt: 2,
-        widthPt: columnPt - labelPt,
-      })
-      return [{ label, value }]
-    })
-    const heightPt =
-      5 + Math.max(0, ...cells.flatMap((cell) => [linesHeight(cell.label.lines), linesHeight(cell.value.lines)]))
-    const content = { kind: 'facts-row', cells, ruledBelow: i < perColumn - 1 } as const
-    const structure = [...measuring.within, table, { id: measuring.nextId(), tag: 'TR' } as const]
-    return { ...strip(measuring, content, { heightPt, gapBeforePt: i === 0 ? 8 : 0 }), structure }
-  })
-}
 
 /** A plan, at a height of its own or filling the page. Its pins are link targets where no plan before it had them. */
 export function measurePlan(block: PlanBlock, measuring: Measuring): readonly Strip[] {
@@ -84,27 +25,31 @@ export function measurePlan(block: PlanBlock, measuring: Measuring): readonly St
   const content = { kind: 'plan', drawing: block.drawing, alt: block.alt, anchoredPins: new Set(pins) } as const
   if (block.size === 'page') {
     const heightPt = pagePt * PAGE_PLAN_SHARE
-    return [strip(measuring, content, { heightPt, stretchPt: pagePt - heightPt, gapBeforePt: 8 })]
+    return [plainStrip(measuring, content, { heightPt, stretchPt: pagePt - heightPt, gapBeforePt: 8 })]
   }
-  return [strip(measuring, content, { heightPt: Math.min(block.size.heightIn * PT_PER_IN, pagePt), gapBeforePt: 10 })]
+  return [
+    plainStrip(measuring, content, { heightPt: Math.min(block.size.heightIn * PT_PER_IN, pagePt), gapBeforePt: 10 }),
+  ]
 }
 
 /** A picture at its own proportions, as large as its height and the page allow, with its caption. */
 export function measurePicture(block: PictureBlock, measuring: Measuring): readonly Strip[] {
   const widestPt = measuring.paper.contentWidthPt
-  const size = measuring.pictureSizes.get(block.photoId) ?? { widthPx: 4, heightPx: 3 }
+  const { widthPx, heightPx } = measuring.pictureSizes.get(block.photoId) ?? { widthPx: 4, heightPx: 3 }
   const caption = textBox(measuring, block.caption, { style: TYPE.small, xPt: 0, yPt: 0, widthPt: widestPt })
-  const captionPt = block.caption.length === 0 ? 0 : linesHeight(caption.lines) + 5
-  const highestPt = Math.min(block.maxHeightIn * PT_PER_IN, measuring.paper.contentHeightPt - captionPt)
-  const scale = Math.min(widestPt / size.widthPx, highestPt / size.heightPx)
-  const [widthPt, heightPt] = [size.widthPx * scale, size.heightPx * scale]
-  const placed = { ...caption, yPt: heightPt + 5 }
+  const captionPt = block.caption.length === 0 ? 0 : linesHeight(caption.lines) + PICTURE_GAP_PT
+  const mostPt = Math.min(
+    block.heightIn.most * PT_PER_IN,
+    measuring.paper.contentHeightPt - captionPt,
+    (widestPt * heightPx) / widthPx,
+  )
+  const leastPt = Math.min(block.heightIn.least * PT_PER_IN, mostPt)
   const { photoId, alt } = block
   return [
-    strip(
+    plainStrip(
       measuring,
-      { kind: 'picture', photoId, alt, widthPt, heightPt, caption: placed },
-      { heightPt: heightPt + captionPt, gapBeforePt: 12 },
+      { kind: 'picture', photoId, alt, widthToHeight: widthPx / heightPx, captionPt, caption },
+      { heightPt: leastPt + captionPt, stretchPt: mostPt - leastPt, gapBeforePt: 12 },
     ),
   ]
 }
@@ -120,7 +65,7 @@ export function measureSignature(block: SignatureBlock, measuring: Measuring): r
     return { xPt, yPt: ruleY, widthPt, label, value: { ...value, yPt: ruleY - 2 - linesHeight(value.lines) } }
   })
   const heightPt = Math.ceil(block.lines.length / 2) * SIGNATURE_ROW_PT
-  return [strip(measuring, { kind: 'signature', cells }, { heightPt, gapBeforePt: 12 })]
+  return [plainStrip(measuring, { kind: 'signature', cells }, { heightPt, gapBeforePt: 12 })]
 }
 
 /** The contents: a row for each section and what is listed in it; page numbers come when pages are known. */
@@ -138,11 +83,11 @@ export function measureContents(_block: ContentsBlock, measuring: Measuring): re
     const content = { kind: 'contents-row', title, anchor: entry.anchor, level: entry.level } as const
     const gapBeforePt = i === 0 ? 10 : entry.level === 1 ? 6 : 1
     const structure = [...measuring.within, toc, { id: measuring.nextId(), tag: 'TOCI' } as const]
-    return { ...strip(measuring, content, { heightPt: linesHeight(title.lines) + 1, gapBeforePt }), structure }
+    return { ...plainStrip(measuring, content, { heightPt: linesHeight(title.lines) + 1, gapBeforePt }), structure }
   })
 }
 
 /** A hairline across the page. */
 export function measureRule(_block: RuleBlock, measuring: Measuring): readonly Strip[] {
-  return [strip(measuring, { kind: 'rule' }, { heightPt: 1, gapBeforePt: 12 })]
+  return [plainStrip(measuring, { kind: 'rule' }, { heightPt: 1, gapBeforePt: 12 })]
 }

@@ -5,9 +5,8 @@ import { linesHeight, type Measuring, textBox, words } from './measuring.ts'
 import type { Strip, StructureStep } from './strip.ts'
 import type { TableRowContent, TextBox } from './strip-content.ts'
 
-/** Space between columns, and above and below the text of a row. */
+/** Space between columns. */
 const COLUMN_GAP_PT = 14
-const ROW_PAD_PT = 3.5
 const HEAD_PAD_PT = 3
 /** A column gives up width for the widest word of another only down to this part of its own. */
 const MOST_GIVEN = 0.4
@@ -20,7 +19,7 @@ interface Column {
   readonly align: 'start' | 'end'
 }
 
-interface Setting {
+interface TableSetting {
   readonly measuring: Measuring
   readonly columns: readonly Column[]
   readonly table: StructureStep
@@ -41,8 +40,8 @@ export function measureTable(block: TableBlock, measuring: Measuring): readonly 
   const hasHead = block.columns.some((column) => column.title !== '')
   const roomPt = measuring.paper.contentHeightPt - (hasHead ? head.heightPt : 0)
   const rows = block.rows.flatMap((row, i) => {
-    const style: TextStyle = row.total === true ? { ...TYPE.cell, face: 'strong' } : TYPE.cell
-    const parts = splitTall(boxes(row.cells, style, setting), roomPt - 2 * ROW_PAD_PT)
+    const style: TextStyle = row.total === true ? { ...measuring.setting.cell, face: 'strong' } : measuring.setting.cell
+    const parts = splitTall(boxes(row.cells, style, setting), roomPt - 2 * measuring.setting.rowPadPt)
     return parts.map((cells, part): Strip => {
       const role = row.total === true ? 'total' : 'body'
       const strip = rowStrip(cells, { ...setting, role, repeat: hasHead ? head : null, first: false })
@@ -69,7 +68,7 @@ function columnsOf(block: TableBlock, measuring: Measuring): readonly Column[] {
   const weights = block.columns.reduce((sum, column) => sum + column.weight, 0) || 1
   const shares = block.columns.map((column) => (column.weight / weights) * roomPt)
   const needed = block.columns.map((column, i) => {
-    const cells = block.rows.map((row) => measuring.typesetter.widestWordPt(row.cells[i] ?? [], TYPE.cell))
+    const cells = block.rows.map((row) => measuring.typesetter.widestWordPt(row.cells[i] ?? [], measuring.setting.cell))
     const title = measuring.typesetter.widestWordPt(words(column.title), TYPE.columnTitle)
     const strong = block.rows.some((row) => row.total === true) ? 1.05 : 1
     return Math.min(Math.max(title, ...cells) * strong + 0.5, roomPt * WIDEST_WORD_SHARE)
@@ -90,7 +89,7 @@ function columnsOf(block: TableBlock, measuring: Measuring): readonly Column[] {
   })
 }
 
-function boxes(cells: readonly Text[], style: TextStyle, setting: Setting): readonly TextBox[] {
+function boxes(cells: readonly Text[], style: TextStyle, setting: TableSetting): readonly TextBox[] {
   return setting.columns.map((column, i) => textBox(setting.measuring, cells[i] ?? [], { style, yPt: 0, ...column }))
 }
 
@@ -112,20 +111,20 @@ function upTo(lines: readonly TextLine[], mostPt: number): readonly TextLine[] {
   return end === -1 ? lines : lines.slice(0, Math.max(1, end))
 }
 
-interface RowSetting extends Setting {
+interface RowSetting extends TableSetting {
   readonly role: TableRowContent['role']
   readonly repeat: Strip | null
   readonly first: boolean
 }
 
 function rowStrip(cells: readonly TextBox[], row: RowSetting): Strip {
-  const padPt = row.role === 'head' ? HEAD_PAD_PT : ROW_PAD_PT
+  const padPt = row.role === 'head' ? HEAD_PAD_PT : row.measuring.setting.rowPadPt
   const textPt = Math.max(0, ...cells.map((cell) => linesHeight(cell.lines)))
   const within = row.measuring.within
   return {
     heightPt: textPt + 2 * padPt,
     stretchPt: 0,
-    gapBeforePt: row.first ? 9 : 0,
+    gapBeforePt: row.first ? row.measuring.setting.tableGapPt : 0,
     breakBefore: 'free',
     repeat: row.repeat,
     content: {

@@ -6,8 +6,6 @@ import { type Measuring, textBox, words } from './measuring.ts'
 import type { Strip, StructureStep } from './strip.ts'
 import type { LinesContent } from './strip-content.ts'
 
-/** Lines longer than this are hard to read; tables and pictures use the full width. */
-const READABLE_WIDTH_PT = 468
 const BULLET_INDENT_PT = 13
 const CAUTION_INDENT_PT = 12
 
@@ -23,7 +21,15 @@ export function measureHeading(block: HeadingBlock, measuring: Measuring): reado
   const step: StructureStep = { id: measuring.nextId(), tag: look.tag }
   const box = { style: look.style, xPt: 0, yPt: 0, widthPt: measuring.paper.contentWidthPt }
   const { lines } = textBox(measuring, words(block.text), box)
-  const setting = { measuring, step, widthPt: box.widthPt, indentPt: 0, gapPt: look.gapPt, sign: null, together: true }
+  const setting = {
+    measuring,
+    step,
+    widthPt: box.widthPt,
+    indentPt: 0,
+    gapPt: look.gapPt * measuring.setting.headingGap,
+    sign: null,
+    together: true,
+  }
   const entry = measuring.headings.get(block) ?? null
   const anchors = [block.anchor, entry?.anchor].filter(
     (anchor): anchor is string => anchor !== undefined && measuring.claim(anchor),
@@ -35,8 +41,9 @@ export function measureHeading(block: HeadingBlock, measuring: Measuring): reado
 export function measureParagraph(block: ParagraphBlock, measuring: Measuring): readonly Strip[] {
   const caution = block.style === 'caution'
   const indentPt = caution ? CAUTION_INDENT_PT : 0
-  const widthPt = Math.min(READABLE_WIDTH_PT, measuring.paper.contentWidthPt) - indentPt
-  const { lines } = textBox(measuring, block.text, { style: TYPE[block.style], xPt: indentPt, yPt: 0, widthPt })
+  const widthPt = Math.min(measuring.setting.readableWidthPt, measuring.paper.contentWidthPt) - indentPt
+  const style = block.style === 'body' ? measuring.setting.body : TYPE[block.style]
+  const { lines } = textBox(measuring, block.text, { style, xPt: indentPt, yPt: 0, widthPt })
   const step: StructureStep = { id: measuring.nextId(), tag: 'P' }
   return lineStrips(lines, {
     measuring,
@@ -52,9 +59,9 @@ export function measureParagraph(block: ParagraphBlock, measuring: Measuring): r
 /** A list, its items marked with bullets. */
 export function measureList(block: ListBlock, measuring: Measuring): readonly Strip[] {
   const list: StructureStep = { id: measuring.nextId(), tag: 'L' }
-  const widthPt = Math.min(READABLE_WIDTH_PT, measuring.paper.contentWidthPt) - BULLET_INDENT_PT
+  const widthPt = Math.min(measuring.setting.readableWidthPt, measuring.paper.contentWidthPt) - BULLET_INDENT_PT
   return block.items.flatMap((item, i) => {
-    const { lines } = textBox(measuring, item, { style: TYPE.body, xPt: 0, yPt: 0, widthPt })
+    const { lines } = textBox(measuring, item, { style: measuring.setting.body, xPt: 0, yPt: 0, widthPt })
     const within = [...measuring.within, list, { id: measuring.nextId(), tag: 'LI' } as const]
     const step: StructureStep = { id: measuring.nextId(), tag: 'LBody' }
     const inItem = { ...measuring, within }
@@ -63,7 +70,7 @@ export function measureList(block: ListBlock, measuring: Measuring): readonly St
       step,
       widthPt,
       indentPt: BULLET_INDENT_PT,
-      gapPt: i === 0 ? 6 : 3,
+      gapPt: measuring.setting.itemGapPt + (i === 0 ? 3 : 0),
       sign: 'bullet',
       together: false,
     })

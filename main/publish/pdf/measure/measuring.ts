@@ -3,8 +3,9 @@ import type { PhotoId } from '../../../../app/job/ids.ts'
 import type { Paper } from '../paper.ts'
 import type { TextStyle } from '../text/text-style.ts'
 import type { TextLine, Typesetter } from '../text/typeset.ts'
-import type { OutlineEntry, StructureStep } from './strip.ts'
-import type { TextBox } from './strip-content.ts'
+import type { Setting } from './setting.ts'
+import type { OutlineEntry, Strip, StructureStep } from './strip.ts'
+import type { StripContent, TextBox } from './strip-content.ts'
 
 /** What measuring a block may ask for, beside the block itself. */
 export interface Measuring {
@@ -22,6 +23,27 @@ export interface Measuring {
   readonly claim: (anchor: Anchor) => boolean
   /** Structure from the section down to where the block stands. */
   readonly within: readonly StructureStep[]
+  /** How close the section is set. */
+  readonly setting: Setting
+}
+
+/** A strip that a page may begin with and that nothing is known of but its content. */
+export function plainStrip(
+  measuring: Measuring,
+  content: StripContent,
+  size: { heightPt: number; stretchPt?: number; gapBeforePt: number },
+): Strip {
+  return {
+    heightPt: size.heightPt,
+    stretchPt: size.stretchPt ?? 0,
+    gapBeforePt: size.gapBeforePt,
+    breakBefore: 'free',
+    repeat: null,
+    content,
+    structure: measuring.within,
+    anchors: [],
+    outline: null,
+  }
 }
 
 /** Sets text in a box; the box's height is the sum of its lines. */

@@ -43,8 +43,9 @@ export interface PictureContent {
   readonly kind: 'picture'
   readonly photoId: PhotoId
   readonly alt: string
-  readonly widthPt: number
-  readonly heightPt: number
+  readonly widthToHeight: number
+  /** Height of the caption with the space above it; the picture gets the rest. */
+  readonly captionPt: number
   readonly caption: TextBox
 }
 

@@ -1,0 +1,80 @@
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
+import { writeCameraCard } from '../builders/camera-card.ts'
+import { ensureBuilt, ensurePagesBuilt } from '../built-program.ts'
+import { useScratch } from '../library/scratch.ts'
+import { browserPath, openWindow, type Window } from './browser.ts'
+import { serveLibrary, type ServedLibrary } from './serve-library.ts'
+import { checkingThePacket } from './steps/checking-the-packet.ts'
+import { drawingTheRoof } from './steps/drawing-the-roof.ts'
+import { fillingTheSheet } from './steps/filling-the-sheet.ts'
+import { firstRun } from './steps/first-run.ts'
+import { issuingThePacket } from './steps/issuing-the-packet.ts'
+import { lookingBack } from './steps/looking-back.ts'
+import { taggingPhotos } from './steps/tagging-photos.ts'
+import { takingPhotosIn } from './steps/taking-photos-in.ts'
+import type { Work } from './steps/work.ts'
+import { writingFindings } from './steps/writing-findings.ts'
+
+const skipped = browserPath === null ? ' (skipped: no Chromium on this machine)' : ''
+
+describe.skipIf(browserPath === null)(`a job from the card to the packet, in a browser${skipped}`, () => {
+  const scratch = useScratch()
+  let served: ServedLibrary | undefined
+  let window: Window | undefined
+  let atWork: Work
+  const work = () => atWork
+
+  beforeAll(async () => {
+    await ensureBuilt()
+    await ensurePagesBuilt()
+    const card = scratch('card')
+    await writeCameraCard(card)
+    served = await serveLibrary(scratch('library'))
+    window = await openWindow(served.address)
+    atWork = { page: window.page, served, card, desktop: scratch('desktop') }
+  })
+
+  // Each step rests on the ones before it: after one that failed, the others would only wait in vain.
+  let hasFailed = false
+  beforeEach((step) => step.skip(hasFailed, 'a step before it failed'))
+  afterEach(({ task }) => {
+    hasFailed ||= task.result?.state === 'fail'
+  })
+
+  afterAll(async () => {
+    await window?.close()
+    await served?.stop()
+  })
+
+  describe('first run', () => {
+    firstRun(work)
+  })
+  describe('taking photos in', () => {
+    takingPhotosIn(work)
+  })
+  describe('the job sheet', () => {
+    fillingTheSheet(work)
+  })
+  describe('the roof plan', () => {
+    drawingTheRoof(work)
+  })
+  describe('tagging photos', () => {
+    taggingPhotos(work)
+  })
+  describe('findings', () => {
+    writingFindings(work)
+  })
+  describe('the packet', () => {
+    issuingThePacket(work)
+  })
+  describe('the packet in other hands', () => {
+    checkingThePacket(work)
+  })
+  describe('looking back', () => {
+    lookingBack(work)
+  })
+
+  it('nothing was complained of in the console, and nothing was asked of the network', () => {
+    expect(window?.complaints).toEqual([])
+  })
+})
