@@ -38,7 +38,7 @@ export function drawingTheRoof(work: AtWork): void {
     await page.getByRole('link', { name: /^Roof plan/ }).click()
     await page.getByRole('heading', { name: 'No facet is drawn yet' }).waitFor()
     expect(await screenFaults(page)).toEqual([])
-    await page.getByRole('button', { name: 'Draw the first facet' }).click()
+    await page.getByRole('button', { name: 'Draw single facets' }).click()
     firstCorner = await hand().placeAt(0.25, 0.75)
     await hand().click(firstCorner)
     await fill(panel(), { Length: 'forty', Direction: 'right' })
