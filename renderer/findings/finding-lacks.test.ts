@@ -10,6 +10,7 @@ import { indicatorLines, withIndicator } from './indicators.ts'
 
 const job = jobSnapshotSchema.parse({
   job: { id: 'j', number: '1', createdAtMs: 0, sheet: emptyJobSheet(), frame: {} },
+  outlines: [],
   facets: [],
   photos: [],
   cameras: [],
