@@ -1,7 +1,7 @@
 import type { PlanPoint } from '../../job/places.ts'
 import type { BuiltRoof } from './built-roof.ts'
 import { checkRoofOutline } from './check-outline.ts'
-import { checkRoof } from './check-roof.ts'
+import { checkRoof, fillsOutline } from './check-roof.ts'
 import { directedRings, type DirectedEdge } from './directed-rings.ts'
 import { growSkeleton, type Skeleton } from './grow-skeleton.ts'
 import type { NoSlopeFault, RoofFault, UnsolvedFault } from './roof-faults.ts'
@@ -35,7 +35,11 @@ export function buildRoof(outline: RoofOutline): RoofResult {
   const asDrawn = solve(rings)
   const solved = asDrawn.kind === 'unsolved' ? (solveRounded(outline) ?? asDrawn) : asDrawn
   if (solved.kind !== 'solved') return { ok: false, faults: [solved] }
-  return { ok: true, roof: shapeRoof(solved.walks, drawnCorners(rings, solved.skeleton), outline.eaveHeightFt ?? 0) }
+  const roof = shapeRoof(solved.walks, drawnCorners(rings, solved.skeleton), outline.eaveHeightFt ?? 0)
+  const areaSqFt = roof.facets.reduce((sum, facet) => sum + facet.planAreaSqFt, 0)
+  return asDrawn.kind === 'unsolved' && !fillsOutline(rings, areaSqFt)
+    ? { ok: false, faults: [asDrawn] }
+    : { ok: true, roof }
 }
 
 interface Solution {

@@ -1,9 +1,9 @@
 import type { PlanPoint } from '../../job/places.ts'
 import { pitchRiseSchema } from '../facet.ts'
-import { containsPoint, lengthFt, sidesOf } from '../polygon.ts'
+import { containsPoint, lengthFt, sidesOf, signedAreaSqFt } from '../polygon.ts'
 import type { RoofFault } from './roof-faults.ts'
 import { ringsOf, type OutlineRing, type RoofOutline } from './roof-outline.ts'
-import { LEAST_EDGE_FT, LEAST_GAP_FT } from './tolerances.ts'
+import { LEAST_AREA_SQFT, LEAST_EDGE_FT, LEAST_GAP_FT } from './tolerances.ts'
 import { touchesBetween } from './touches.ts'
 
 /** Everything wrong with an outline as it is drawn; an empty list means that a roof can be sought over it. */
@@ -18,7 +18,7 @@ export function checkRoofOutline(outline: RoofOutline): readonly RoofFault[] {
     other: { ring: b.ring, edge: b.side + 1 },
     at,
   }))
-  if (faults.length === 0) faults.push(...courtyardFaults(lines))
+  if (faults.length === 0) faults.push(...courtyardFaults(lines), ...lines.flatMap(sizeFaults))
   faults.push(...rings.flatMap(pitchFaults))
   if (!rings.some((ring) => ring.edges.some((edge) => edge.kind === 'eave'))) faults.push({ kind: 'no-eave' })
   return faults
@@ -43,6 +43,10 @@ function courtyardFaults([outer = [], ...courtyards]: readonly (readonly PlanPoi
     const isInAnother = courtyards.some((other) => other !== courtyard && containsPoint(other, at))
     return isInAnother || !containsPoint(outer, at) ? [{ kind: 'courtyard-outside', ring: index + 1, at }] : []
   })
+}
+
+function sizeFaults(line: readonly PlanPoint[], ring: number): readonly RoofFault[] {
+  return Math.abs(signedAreaSqFt(line)) < LEAST_AREA_SQFT ? [{ kind: 'too-small', ring }] : []
 }
 
 function pitchFaults({ corners, edges }: OutlineRing, ring: number): readonly RoofFault[] {

@@ -28,13 +28,18 @@ export function checkRoof(
   )
   const missed = eaves.find((edge) => !walked.has(edge))
   if (missed !== undefined) return { kind: 'unsolved', check: 'an eave has no slope', at: missed.from }
-  const outlineSqFt = rings.reduce((sum, ring) => sum + signedAreaSqFt(ring.map(({ from }) => from)), 0)
   const facetsSqFt = walks.reduce((sum, walk) => sum + facetAreaSqFt(walk), 0)
-  if (Math.abs(facetsSqFt - outlineSqFt) > AREA_SHARE * outlineSqFt) {
+  if (!fillsOutline(rings, facetsSqFt)) {
     const at = rings[0]?.[0]?.from ?? { xFt: 0, yFt: 0 }
     return { kind: 'unsolved', check: 'the facets do not fill the outline', at }
   }
   return null
+}
+
+/** True when facets have the plan area of the outline. */
+export function fillsOutline(rings: readonly (readonly DirectedEdge[])[], facetsSqFt: number): boolean {
+  const outlineSqFt = rings.reduce((sum, ring) => sum + signedAreaSqFt(ring.map(({ from }) => from)), 0)
+  return Math.abs(facetsSqFt - outlineSqFt) <= AREA_SHARE * outlineSqFt
 }
 
 function wrongWithFacet(walk: FacetWalk): { readonly check: string; readonly at: PlanPoint } | null {

@@ -2,9 +2,9 @@ import type { PlanPoint } from '../../job/places.ts'
 import type { DirectedEdge } from './directed-rings.ts'
 import { EventQueue } from './event-queue.ts'
 import { crossingPlace, meetingAt, wedgesBetween, type MeetingPlace } from './meeting.ts'
-import { SAME_PLACE_FT } from './tolerances.ts'
+import { IN_LINE, SAME_PLACE_FT } from './tolerances.ts'
 import type { SkeletonArc, SkeletonNode } from './skeleton.ts'
-import { uprightAt } from './slope-plane.ts'
+import { turnCosine, turnSine, uprightAt } from './slope-plane.ts'
 import { foresee, stillHolds, type WaveEvent } from './wave-events.ts'
 import type { WaveVertex } from './wave-vertex.ts'
 import { frontLengthFt, link, placeAt, Wavefront } from './wavefront.ts'
@@ -69,9 +69,8 @@ function cornersBetween(
 ): readonly WaveVertex[] {
   const [before, after] = [earlier.plane, edge.plane]
   if (before === after) return []
-  const corner = wavefront.birth({ before, after }, node)
-  if (corner.meet !== 'overtaking') return [corner]
-  wavefront.end(corner, node)
+  const isInLine = Math.abs(turnSine(before, after)) < IN_LINE && turnCosine(before, after) > 0
+  if (!isInLine || before.runPerRise === after.runPerRise) return [wavefront.birth({ before, after }, node)]
   const side = before.runPerRise > after.runPerRise ? -1 : 1
   const wall = uprightAt(node, { x: before.inwardX * side, y: before.inwardY * side })
   return [wavefront.birth({ before, after: wall }, node), wavefront.birth({ before: wall, after }, node)]

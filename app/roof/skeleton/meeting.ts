@@ -39,18 +39,27 @@ export interface MeetingPlace {
 export function meetingAt(wavefront: readonly WaveVertex[], place: MeetingPlace): Meeting {
   const { heightFt, point } = place
   const here = new Set(place.corners)
+  const through = place.front === null ? [] : [place.front]
   for (const corner of wavefront) {
-    const [dx, dy] = [corner.xAt(heightFt) - point.xFt, corner.yAt(heightFt) - point.yFt]
+    const [dx, dy] = [point.xFt - corner.xAt(heightFt), point.yFt - corner.yAt(heightFt)]
     if (Math.abs(dx) < SAME_PLACE_FT && Math.abs(dy) < SAME_PLACE_FT) here.add(corner)
+    else if (runsThrough(corner, [dx, dy], place)) through.push(corner)
   }
   const strands: Strand[] = []
   for (const corner of here) if (!here.has(corner.previous)) strands.push(strandFrom(corner, here))
-  for (const start of wavefront) {
+  for (const start of new Set(through)) {
     if (here.has(start) || here.has(start.next)) continue
-    if (start === place.front || runsThrough(start, place))
-      strands.push({ arrives: start.after, from: start, leaves: start.after, to: start.next, corners: [] })
+    strands.push({ arrives: start.after, from: start, leaves: start.after, to: start.next, corners: [] })
   }
   return { strands, corners: [...here] }
+}
+
+/** True when the front that starts at a corner runs through a place, which lies at (dx, dy) from the corner. */
+function runsThrough({ after, next }: WaveVertex, [dx, dy]: readonly [number, number], place: MeetingPlace): boolean {
+  if (Math.abs(after.inwardX * dx + after.inwardY * dy) > SAME_PLACE_FT) return false
+  const { point, heightFt } = place
+  const toEndFt = after.alongX * (next.xAt(heightFt) - point.xFt) + after.alongY * (next.yAt(heightFt) - point.yFt)
+  return after.alongX * dx + after.alongY * dy > 0 && toEndFt > 0
 }
 
 function strandFrom(first: WaveVertex, here: ReadonlySet<WaveVertex>): Strand {
@@ -61,16 +70,6 @@ function strandFrom(first: WaveVertex, here: ReadonlySet<WaveVertex>): Strand {
     corners.push(last)
   }
   return { arrives: first.before, from: first.previous, leaves: last.after, to: last.next, corners }
-}
-
-function runsThrough(start: WaveVertex, { heightFt, point }: MeetingPlace): boolean {
-  const { after, next } = start
-  const aheadFt = after.inwardX * point.xFt + after.inwardY * point.yFt - after.offsetFt - after.runPerRise * heightFt
-  if (Math.abs(aheadFt) > SAME_PLACE_FT) return false
-  const fromStartFt =
-    after.alongX * (point.xFt - start.xAt(heightFt)) + after.alongY * (point.yFt - start.yAt(heightFt))
-  const toEndFt = after.alongX * (next.xAt(heightFt) - point.xFt) + after.alongY * (next.yAt(heightFt) - point.yFt)
-  return fromStartFt > 0 && toEndFt > 0
 }
 
 /** A stretch that arrives and the one that leaves next to it, with nothing but roof between them. */

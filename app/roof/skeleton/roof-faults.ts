@@ -21,9 +21,10 @@ export interface UnsolvedFault {
   readonly at: PlanPoint
 }
 
-/** Why an outline has no roof, and where. */
+/** Why an outline has no roof, and where. `other` is the number of another outline, from 1. */
 export type RoofFault =
   | { readonly kind: 'too-few-corners'; readonly ring: number }
+  | { readonly kind: 'too-small'; readonly ring: number }
   | { readonly kind: 'edge-count'; readonly ring: number; readonly corners: number; readonly edges: number }
   | { readonly kind: 'not-a-number'; readonly corner: CornerPlace }
   | { readonly kind: 'short-edge'; readonly edge: EdgePlace; readonly at: PlanPoint }
@@ -33,13 +34,15 @@ export type RoofFault =
   | { readonly kind: 'no-eave' }
   | NoSlopeFault
   | UnsolvedFault
-  | { readonly kind: 'roofs-overlap'; readonly at: PlanPoint }
+  | { readonly kind: 'roofs-overlap'; readonly other: number; readonly at: PlanPoint }
 
 /** A fault as a sentence that says where and what to do. */
 export function roofFaultSentence(fault: RoofFault): string {
   switch (fault.kind) {
     case 'too-few-corners':
       return `${ringName(fault.ring)} needs at least three corners. Add corners before closing it.`
+    case 'too-small':
+      return `${ringName(fault.ring)} covers less than half a square foot. Draw it in feet, or remove it.`
     case 'edge-count':
       return `${ringName(fault.ring)} has ${fault.corners} corners but ${fault.edges} edges. Say of every edge whether it is an eave or a gable.`
     case 'not-a-number':
@@ -59,7 +62,7 @@ export function roofFaultSentence(fault: RoofFault): string {
     case 'unsolved':
       return `No sound roof was found over this outline: ${fault.check}, at ${placeName(fault.at)}. Move a corner near there by an inch, or draw the facets by hand.`
     case 'roofs-overlap':
-      return `The two outlines cover the same place, at ${placeName(fault.at)}. Draw the lower roof up to the wall of the higher one.`
+      return `This outline and outline ${fault.other} cover the same place, at ${placeName(fault.at)}. Draw the lower roof only up to the wall of the higher one.`
   }
 }
 

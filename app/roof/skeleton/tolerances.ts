@@ -14,11 +14,20 @@ export const SAME_LINE_FT = 1e-8
 /** Directions whose cross product is smaller are parallel: over 100 ft they part by no more than one place. */
 export const PARALLEL = 1e-9
 
+/**
+ * Neighbouring edges of unequal pitch that turn by less than this sine, a twentieth of a degree, are drawn on one line.
+ * The line between their slopes would run along the eave and leave one of them next to no roof.
+ */
+export const IN_LINE = 1e-3
+
 /** Corners of an outline must stand this far apart: an eighth of an inch, as for facets drawn by hand. */
 export const LEAST_EDGE_FT = 1 / 96
 
 /** Edges that are no neighbours must stand this far apart, feet, ten thousand times what counts as one place. */
 export const LEAST_GAP_FT = 1e-3
+
+/** Outlines and courtyards smaller than this are none. */
+export const LEAST_AREA_SQFT = 0.5
 
 /** Facets' plan areas must sum to the outline's within this share of it. */
 export const AREA_SHARE = 1e-6

@@ -1,7 +1,7 @@
 import type { PlanPoint } from '../../job/places.ts'
 import { sidesOf } from '../polygon.ts'
 
-/** Two sides that meet where they should not. Rings and sides are positions, from 0. */
+/** Two sides that meet where they should not, the earlier one first. Rings and sides are positions, from 0. */
 export interface Touch {
   readonly a: { readonly ring: number; readonly side: number }
   readonly b: { readonly ring: number; readonly side: number }
@@ -49,7 +49,8 @@ function pairsInReach(
   for (const side of sides) {
     open = open.filter((other) => other.maxXFt >= side.minXFt - reachFt)
     for (const other of open) {
-      if (other.minYFt <= side.maxYFt + reachFt && side.minYFt <= other.maxYFt + reachFt) pairs.push([other, side])
+      if (other.minYFt > side.maxYFt + reachFt || side.minYFt > other.maxYFt + reachFt) continue
+      pairs.push(isEarlier(other, side) ? [other, side] : [side, other])
     }
     open.push(side)
   }
@@ -68,6 +69,10 @@ function placedSides(ring: readonly PlanPoint[], index: number): readonly Placed
     minYFt: Math.min(from.yFt, to.yFt),
     maxYFt: Math.max(from.yFt, to.yFt),
   }))
+}
+
+function isEarlier(a: PlacedSide, b: PlacedSide): boolean {
+  return a.ring === b.ring ? a.side < b.side : a.ring < b.ring
 }
 
 function follows(a: PlacedSide, b: PlacedSide): boolean {

@@ -48,53 +48,50 @@ export interface Change {
 
 /** Foresees every event that a change makes possible; those foreseen before stay in the queue. */
 export function foresee(queue: EventQueue<WaveEvent>, wavefront: readonly WaveVertex[], change: Change): void {
-  const { heightFt } = change
+  const { heightFt: nowFt } = change
+  const foreseeHit = (corner: WaveVertex, start: WaveVertex) => {
+    const heightFt = hitHeightFt(corner, start, nowFt)
+    if (heightFt !== NEVER) queue.push({ kind: 'hit', heightFt, corner, start, end: start.next })
+  }
   for (const corner of change.corners) {
-    if (corner.meet === 'opposed') queue.push({ kind: 'rush', heightFt, corner })
-    if (corner.meet === 'overtaking') queue.push({ kind: 'rush', heightFt: heightFt + LAST_OF_HEIGHT_FT, corner })
-    if (corner.meet === 'reflex') for (const start of wavefront) foreseeHit(queue, { corner, start, heightFt })
+    if (corner.meet === 'opposed') queue.push({ kind: 'rush', heightFt: nowFt, corner })
+    if (corner.meet === 'overtaking') queue.push({ kind: 'rush', heightFt: nowFt + LAST_OF_HEIGHT_FT, corner })
+    if (corner.meet === 'reflex') for (const start of wavefront) foreseeHit(corner, start)
   }
   for (const start of change.fronts) {
-    foreseeCollapse(queue, start, heightFt)
-    for (const corner of wavefront) {
-      if (corner.meet === 'reflex' && !change.corners.includes(corner)) foreseeHit(queue, { corner, start, heightFt })
-    }
+    const heightFt = collapseHeightFt(start, nowFt)
+    if (heightFt !== NEVER) queue.push({ kind: 'collapse', heightFt, corner: start, next: start.next })
   }
+  const reflexBefore = wavefront.filter((corner) => corner.meet === 'reflex' && !change.corners.includes(corner))
+  for (const start of change.fronts) for (const corner of reflexBefore) foreseeHit(corner, start)
 }
 
-function foreseeCollapse(queue: EventQueue<WaveEvent>, corner: WaveVertex, nowFt: number): void {
+const NEVER = Infinity
+
+/** Height at which the front that starts at a corner has shrunk to nothing, if its ends go on as they do. */
+function collapseHeightFt(corner: WaveVertex, nowFt: number): number {
   const { next } = corner
+  // Two fronts alone shut in no roof unless they lie on each other, which is for a rush to say.
+  if (next.next === corner && !corner.isRushing) return nowFt
   const { alongX, alongY } = corner.after
   const growth = alongX * (next.runX - corner.runX) + alongY * (next.runY - corner.runY)
-  const isLoopOfTwo = next.next === corner && !corner.isRushing
-  if (growth > -STILL && !isLoopOfTwo) return
-  const leftFt = Math.max(0, frontLengthFt(corner, nowFt))
-  queue.push({ kind: 'collapse', heightFt: isLoopOfTwo ? nowFt : nowFt - leftFt / growth, corner, next })
+  return growth > -STILL ? NEVER : nowFt - Math.max(0, frontLengthFt(corner, nowFt)) / growth
 }
 
-/** A corner, the front that starts at another, and the height from which to look. */
-interface Approach {
-  readonly corner: WaveVertex
-  readonly start: WaveVertex
-  readonly heightFt: number
-}
-
-function foreseeHit(queue: EventQueue<WaveEvent>, { corner, start, heightFt: nowFt }: Approach): void {
-  const end = start.next
-  if (start === corner || end === corner) return
-  const plane = start.after
-  const closing = plane.runPerRise - plane.inwardX * corner.runX - plane.inwardY * corner.runY
-  if (closing < STILL) return
-  const aheadFt =
-    plane.inwardX * corner.xAt(nowFt) + plane.inwardY * corner.yAt(nowFt) - plane.offsetFt - plane.runPerRise * nowFt
-  if (aheadFt < -SAME_PLACE_FT) return
+/** Height at which a reflex corner meets the front that starts at another, if both go on as they do. */
+function hitHeightFt(corner: WaveVertex, start: WaveVertex, nowFt: number): number {
+  const { inwardX, inwardY, offsetFt, runPerRise, alongX, alongY } = start.after
+  const closing = runPerRise - inwardX * corner.runX - inwardY * corner.runY
+  if (closing < STILL) return NEVER
+  const aheadFt = inwardX * corner.xAt(nowFt) + inwardY * corner.yAt(nowFt) - offsetFt - runPerRise * nowFt
+  if (aheadFt < -SAME_PLACE_FT) return NEVER
   const heightFt = nowFt + Math.max(0, aheadFt) / closing
   const [x, y] = [corner.xAt(heightFt), corner.yAt(heightFt)]
-  const { alongX, alongY } = plane
-  if (alongX * (x - start.xAt(heightFt)) + alongY * (y - start.yAt(heightFt)) < -SAME_PLACE_FT) return
-  if (alongX * (end.xAt(heightFt) - x) + alongY * (end.yAt(heightFt) - y) < -SAME_PLACE_FT) return
+  if (alongX * (x - start.xAt(heightFt)) + alongY * (y - start.yAt(heightFt)) < -SAME_PLACE_FT) return NEVER
+  const end = start.next
+  if (alongX * (end.xAt(heightFt) - x) + alongY * (end.yAt(heightFt) - y) < -SAME_PLACE_FT) return NEVER
+  if (start === corner || end === corner) return NEVER
   // What meets where the corner was born has been settled there.
-  const atBirth = heightFt - corner.node.heightFt < SAME_PLACE_FT
-  if (atBirth && (corner.node === start.node || corner.node === end.node)) return
-  queue.push({ kind: 'hit', heightFt, corner, start, end })
+  const isAtBirth = heightFt - corner.bornFt < SAME_PLACE_FT
+  return isAtBirth && (corner.node === start.node || corner.node === end.node) ? NEVER : heightFt
 }

@@ -18,6 +18,9 @@ export class WaveVertex {
   readonly after: SlopePlane
   /** Where it was born; it runs straight from there. */
   readonly node: SkeletonNode
+  readonly bornXFt: number
+  readonly bornYFt: number
+  readonly bornFt: number
   readonly meet: Meet
   /** Feet of plan run for a foot of rise. */
   readonly runX: number
@@ -30,6 +33,9 @@ export class WaveVertex {
     this.before = before
     this.after = after
     this.node = node
+    this.bornXFt = node.xFt
+    this.bornYFt = node.yFt
+    this.bornFt = node.heightFt
     this.meet = meetOf(before, after)
     const [runX, runY] = runOf(this.meet, before, after)
     this.runX = runX
@@ -39,11 +45,11 @@ export class WaveVertex {
   }
 
   xAt(heightFt: number): number {
-    return this.node.xFt + this.runX * (heightFt - this.node.heightFt)
+    return this.bornXFt + this.runX * (heightFt - this.bornFt)
   }
 
   yAt(heightFt: number): number {
-    return this.node.yFt + this.runY * (heightFt - this.node.heightFt)
+    return this.bornYFt + this.runY * (heightFt - this.bornFt)
   }
 
   /** Opposed and overtaking corners run at no height at all, however far. */
