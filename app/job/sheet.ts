@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { azimuthDegSchema, geoPointSchema } from './places.ts'
 import { calendarDateSchema, timeZoneSchema } from './calendar.ts'
+import { windEditionSchema } from '../roof/zones/edition.ts'
 
 /** Free text a person types into the sheet; empty means "not stated". */
 const text = (max = 400) => z.string().max(max).default('')
@@ -43,6 +44,10 @@ export const jobSheetSchema = z.object({
       frontAzimuthDeg: azimuthDegSchema.nullable().default(null),
       storeys: positive(20),
       meanRoofHeightFt: positive(500),
+      /** Least horizontal dimension of the building between its walls; null: taken from the plan. */
+      leastWidthFt: positive(2000),
+      /** Edition of the wind standard, ASCE 7, that the job goes by; null when not stated. */
+      windEdition: windEditionSchema.nullable().default(null),
     })
     .prefault({}),
   owner: z.object({ name: text(200), phone: text(60), email: text(200) }).prefault({}),
@@ -77,6 +82,8 @@ export const jobSheetSchema = z.object({
       /** Width that one piece covers, side lap taken off. */
       coverWidthIn: positive(600),
       headlapIn: positive(30),
+      /** Allowance for waste, in percent of what was measured, chosen by a person. It is never added to measured figures. */
+      wastePercent: z.number().min(0).max(100).nullable().default(null),
       installedYear: z.number().int().min(1500).max(2200).nullable().default(null),
       fastening: text(400),
       underlayment: text(400),

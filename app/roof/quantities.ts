@@ -75,6 +75,11 @@ export const usualWaste: readonly UsualWaste[] = [
   { roof: 'tile breakage, on top of cuts', fromPercent: 3, toPercent: 5, status: 'common practice, no source' },
 ]
 
+/** The usual ranges in a sentence, with what they rest on. */
+export const usualWasteWords = `Usual: ${usualWaste
+  .map(({ roof, fromPercent, toPercent }) => `${roof} ${fromPercent} to ${toPercent} %`)
+  .join('; ')} [common practice, no source].`
+
 /** A count within this of a whole number is that number: 12 courses of 13.5 in must not become 13 by rounding in binary. */
 const WHOLE = 1e-9
 

@@ -1,4 +1,5 @@
 import type { CoveringClass } from '../../app/job/sheet.ts'
+import { usualWasteWords } from '../../app/roof/quantities.ts'
 import { NumberField } from '../ui/number-field.tsx'
 import { SelectField } from '../ui/select-field.tsx'
 import { TextArea } from '../ui/text-area.tsx'
@@ -56,6 +57,9 @@ export function CoveringSection() {
       </div>
       <div className={styles['two']}>
         <NumberField label="Year laid" {...field.number('installedYear')} />
+      </div>
+      <div className={styles['two']}>
+        <NumberField label="Waste allowance" unit="%" {...field.number('wastePercent')} help={usualWasteWords} />
       </div>
       <div className={styles['four']}>
         <TextField label="Fastening" {...field.text('fastening')} />

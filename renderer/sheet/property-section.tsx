@@ -1,4 +1,6 @@
 import type { GeoPoint } from '../../app/job/places.ts'
+import { windEditionSchema } from '../../app/roof/zones/edition.ts'
+import { editionWords } from '../../app/roof/zones/zone-words.ts'
 import { NumberField } from '../ui/number-field.tsx'
 import { SelectField } from '../ui/select-field.tsx'
 import { TextField } from '../ui/text-field.tsx'
@@ -10,6 +12,7 @@ import { TypedField } from './typed-field.tsx'
 import { useSection } from './use-section.ts'
 
 const zones = Intl.supportedValuesOf('timeZone').map((zone) => ({ key: zone, label: zone }))
+const editions = windEditionSchema.options.map((edition) => ({ key: edition, label: editionWords(edition) }))
 
 /** The house: where it stands, which way it faces, how high it is. */
 export function PropertySection() {
@@ -64,6 +67,25 @@ export function PropertySection() {
       </div>
       <div className={styles['two']}>
         <NumberField label="Mean roof height" unit="ft" {...field.number('meanRoofHeightFt')} />
+      </div>
+      <div className={styles['three']} data-field="property.windEdition">
+        <SelectField
+          label="Wind standard, edition"
+          options={editions}
+          value={value.windEdition}
+          emptyLabel="Not stated"
+          placeholder="Not stated"
+          help="Names the edition that the edge zones on the plan go by. They are context, not engineering."
+          onChange={(windEdition) => set({ ...value, windEdition })}
+        />
+      </div>
+      <div className={styles['three']}>
+        <NumberField
+          label="Least width between walls"
+          unit="ft"
+          help="For the edge zones. Empty: taken from the plan, overhangs in it."
+          {...field.number('leastWidthFt')}
+        />
       </div>
     </SectionFrame>
   )

@@ -17,6 +17,7 @@ export const SHEET = {
     frontAzimuthDeg: FRONT_AZIMUTH_DEG,
     storeys: 1,
     meanRoofHeightFt: Math.round((EAVE_HEIGHT_FT + MEAN_RISE_FT) * 10) / 10,
+    windEdition: '7-16',
   },
   owner: { name: 'Odile Brannigan-Sorel (invented)', phone: '', email: 'owner@example.com' },
   insurance: {
@@ -49,6 +50,7 @@ export const SHEET = {
     exposureIn: EXPOSURE_IN,
     coverWidthIn: COVER_IN,
     headlapIn: HEADLAP_IN,
+    wastePercent: 12,
     installedYear: 2004,
     fastening:
       'One screw a tile where heads could be seen, through one of two holes near the head. Not opened elsewhere.',

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { holdsPoint, lengthInside, overlapOf, regionAreaSqFt, unite, without } from './region.ts'
+import { holdsPoint, overlapOf, regionAreaSqFt, stopsAlong, unite, without } from './region.ts'
 
 const p = (xFt: number, yFt: number) => ({ xFt, yFt })
 const box = (x: number, y: number, size: number) => [p(x, y), p(x + size, y), p(x + size, y + size), p(x, y + size)]
@@ -14,13 +14,15 @@ describe('figures', () => {
     expect(regionAreaSqFt(without(a, b))).toBe(75)
   })
 
-  it('can have holes: a point in the hole is outside, and a line through it counts only the rim', () => {
+  it('can have holes: a point in the hole is outside, and a line through it crosses the rim four times', () => {
     const ring = without(unite([box(0, 0, 10)]), unite([box(3, 3, 4)]))
     expect(ring[0]?.holes).toHaveLength(1)
     expect(regionAreaSqFt(ring)).toBe(84)
     expect(holdsPoint(ring, p(5, 5), 0)).toBe(false)
     expect(holdsPoint(ring, p(1, 5), 0)).toBe(true)
-    expect(lengthInside(ring, p(-5, 5), p(15, 5))).toBeCloseTo(6, 9)
+    // From -5 to 15: in at 0, into the hole at 3, out of it at 7, off at 10.
+    const stops = stopsAlong(ring, p(-5, 5), p(15, 5)).map((share) => Number((share * 20 - 5).toFixed(9)))
+    expect(stops).toEqual([-5, 0, 3, 7, 10, 15])
   })
 
   it('a point within reach of the border counts as inside', () => {

@@ -57,21 +57,12 @@ export function holdsPoint(region: Region, point: PlanPoint, reachFt: number): b
   })
 }
 
-/** How much of a straight line runs inside a figure, feet. */
-export function lengthInside(region: Region, from: PlanPoint, to: PlanPoint): number {
-  const at = (share: number): PlanPoint => ({
-    xFt: from.xFt + share * (to.xFt - from.xFt),
-    yFt: from.yFt + share * (to.yFt - from.yFt),
-  })
+/** Where a straight line crosses the borders of a figure, as shares of its length in rising order, with 0 and 1 at its ends. */
+export function stopsAlong(region: Region, from: PlanPoint, to: PlanPoint): readonly number[] {
   const cuts = region
     .flatMap(({ outer, holes }) => [outer, ...holes])
     .flatMap((ring) => sidesOf(ring).flatMap((side) => crossingShare({ from, to }, side)))
-  const stops = [0, ...cuts, 1].toSorted((a, b) => a - b)
-  const inside = stops.reduce((sum, stop, i) => {
-    const next = stops[i + 1]
-    return next !== undefined && holdsPoint(region, at((stop + next) / 2), 0) ? sum + next - stop : sum
-  }, 0)
-  return inside * lengthFt(from, to)
+  return [0, ...cuts, 1].toSorted((a, b) => a - b)
 }
 
 function cut(onGrid: (perFoot: number) => MultiPolygon): Region {

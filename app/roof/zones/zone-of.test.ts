@@ -84,6 +84,13 @@ describe('zones of a pin', () => {
     ])
   })
 
+  it('a line along the ridge, where two slopes meet, is counted once', () => {
+    const line = { kind: 'line' as const, points: [p(10, 20), p(50, 20)] }
+    const found = zoneOfPin(gableZones, line)
+    expect(found.map(({ piece }) => piece.part)).toEqual(['ridge'])
+    expect(found[0]?.share).toBeCloseTo(1, 9)
+  })
+
   it('an area over the corner that hangs off the roof: shares are of the whole area', () => {
     const area = { kind: 'area' as const, points: [p(-2, 0), p(6, 0), p(6, 6), p(-2, 6)] }
     expect(rounded(zoneOfPin(gableZones, area))).toEqual([

@@ -3,7 +3,7 @@ import type { PlanPoint } from '../../job/places.ts'
 import { lengthFt } from '../polygon.ts'
 import { zonePieces, type EdgeZones, type ZonePiece } from './edge-zones.ts'
 import { zoneParts } from './edition.ts'
-import { CuttingFailed, holdsPoint, lengthInside, overlapOf, regionAreaSqFt, unite } from './region.ts'
+import { CuttingFailed, holdsPoint, overlapOf, regionAreaSqFt, stopsAlong, unite } from './region.ts'
 
 /** A point this near a border lies on it: less than can be drawn. */
 const ON_BORDER_FT = 1 / 96
@@ -38,7 +38,7 @@ export function zoneOfPin(zones: EdgeZones, pin: Pin): readonly ZoneShare[] {
       return piece === null ? [] : [{ piece, share: 1 }]
     }
     case 'line':
-      return shares(zones, lineLength(pin.points), (piece) => lineIn(piece, pin.points))
+      return lineShares(zones, pin.points)
     case 'area':
       return areaShares(zones, pin.points)
   }
@@ -66,10 +66,23 @@ function legsOf(points: readonly PlanPoint[]): readonly { readonly from: PlanPoi
   return points.slice(1).map((to, i) => ({ from: points[i] ?? to, to }))
 }
 
-function lineLength(points: readonly PlanPoint[]): number {
-  return legsOf(points).reduce((sum, { from, to }) => sum + lengthFt(from, to), 0)
-}
-
-function lineIn(piece: ZonePiece, points: readonly PlanPoint[]): number {
-  return legsOf(points).reduce((sum, { from, to }) => sum + lengthInside(piece.region, from, to), 0)
+/** Each stretch of a line between two borders lies in one piece, also where the line runs along the border of two facets. */
+function lineShares(zones: EdgeZones, points: readonly PlanPoint[]): readonly ZoneShare[] {
+  const borders = zonePieces(zones).flatMap(({ region }) => region)
+  const inPiece = new Map<ZonePiece, number>()
+  const legs = legsOf(points)
+  for (const { from, to } of legs) {
+    const at = (share: number): PlanPoint => ({
+      xFt: from.xFt + share * (to.xFt - from.xFt),
+      yFt: from.yFt + share * (to.yFt - from.yFt),
+    })
+    const stops = stopsAlong(borders, from, to)
+    stops.slice(1).forEach((stop, i) => {
+      const start = stops[i] ?? stop
+      const piece = stop > start ? zoneOf(zones, at((start + stop) / 2)) : null
+      if (piece !== null) inPiece.set(piece, (inPiece.get(piece) ?? 0) + (stop - start) * lengthFt(from, to))
+    })
+  }
+  const whole = legs.reduce((sum, { from, to }) => sum + lengthFt(from, to), 0)
+  return shares(zones, whole, (piece) => inPiece.get(piece) ?? 0)
 }
