@@ -8,6 +8,8 @@ import type { CameraShape, FacetShape, PinShape, PlanBounds, PlanDrawing } from 
 import { geoToPlan, sheetDirection } from './plan-frame.ts'
 import { containsPoint } from './polygon.ts'
 import { pitchLabel } from './slope.ts'
+import { zonePieces } from './zones/edge-zones.ts'
+import type { JobZones } from './zones/job-zones.ts'
 
 /** Room round the drawing, feet. */
 const MARGIN_FT = 4
@@ -23,6 +25,8 @@ export function drawPlan(input: {
   readonly photos: readonly Photo[]
   readonly frame: PlanFrame
   readonly frontAzimuthDeg: number | null
+  /** The edge zones, where they are to be drawn. */
+  readonly zones?: JobZones
 }): PlanDrawing {
   const { facets, frame } = input
   const pins = input.findings.flatMap((finding) => (finding.pin === null ? [] : [pinShape(finding, finding.pin)]))
@@ -35,6 +39,7 @@ export function drawPlan(input: {
     edges: roofEdges(facets, frame.upAzimuthDeg).map(({ kind, from, to }) => ({ kind, from, to })),
     pins,
     cameras,
+    ...(input.zones?.kind === 'drawn' ? { zones: zonePieces(input.zones) } : {}),
   }
 }
 

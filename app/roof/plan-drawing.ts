@@ -1,5 +1,8 @@
 import type { Degrees } from './angles.ts'
 import type { PlanPoint } from '../job/places.ts'
+import type { PlanScale } from './plan-sheet/scale.ts'
+import type { Zone } from './zones/edition.ts'
+import type { Region } from './zones/region.ts'
 
 /**
  * The roof plan as things to draw, in plan feet (x right, y up the sheet). Screens, the packet and `plan.svg` all draw
@@ -16,6 +19,48 @@ export interface PlanDrawing {
   readonly edges: readonly EdgeShape[]
   readonly pins: readonly PinShape[]
   readonly cameras: readonly CameraShape[]
+  /** Edge zones, where they are asked for. */
+  readonly zones?: readonly ZoneShape[]
+  /** Lengths of outer edges; where they are left out, a sheet takes them from the edges. */
+  readonly dimensions?: readonly DimensionShape[]
+  /** The part of a larger plan that this sheet shows. */
+  readonly window?: PlanWindow
+  /** On a key plan: which sheet shows which part. */
+  readonly sheets?: readonly SheetShape[]
+}
+
+/** A piece of a facet that lies in one zone. */
+export interface ZoneShape {
+  readonly zone: Zone
+  readonly region: Region
+}
+
+/** A straight run of outer edges and its length in plan. */
+export interface DimensionShape {
+  readonly from: PlanPoint
+  readonly to: PlanPoint
+  readonly lengthFt: number
+  /** Unit vector at right angles to the run, off the roof. */
+  readonly outward: { readonly x: number; readonly y: number }
+}
+
+/** One sheet of several. */
+export interface PlanWindow {
+  readonly bounds: PlanBounds
+  readonly scale: PlanScale
+  readonly sheet: number
+  readonly of: number
+  /** Sides at which the plan goes on, and the sheet that it goes on to. */
+  readonly matches: readonly { readonly side: SheetSide; readonly sheet: number }[]
+  /** Parts of lines and areas whose markers stand on other sheets. */
+  readonly extents: readonly { readonly kind: 'line' | 'area'; readonly points: readonly PlanPoint[] }[]
+}
+
+export type SheetSide = 'left' | 'right' | 'top' | 'bottom'
+
+export interface SheetShape {
+  readonly sheet: number
+  readonly bounds: PlanBounds
 }
 
 export interface PlanBounds {

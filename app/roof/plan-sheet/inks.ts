@@ -1,4 +1,5 @@
 import type { EdgeKind } from '../plan-drawing.ts'
+import type { Zone } from '../zones/edition.ts'
 import type { Pen } from './marks.ts'
 
 /*
@@ -30,3 +31,25 @@ export const EDGE_LOOKS = {
   'top-edge': { tag: 'te', name: 'top edge', pen: { colour: INK, widthPt: 1.2, dashPt: [2.4, 1.6] } },
   step: { tag: 'st', name: 'step in height', pen: { colour: PURPLE, widthPt: 1.6, dashPt: [1.6, 2] } },
 } as const satisfies Record<EdgeKind, { readonly tag: string; readonly name: string; readonly pen: Pen }>
+
+interface ZoneLook {
+  readonly tint: string | null
+  readonly hatches: readonly { readonly angleDeg: number; readonly stepPt: number; readonly pen: Pen }[]
+}
+
+/** How zones are drawn: corners crosswise, edges one way, ridges and hips as dots, the field left as it is. Our own set. */
+export const ZONE_LOOKS = {
+  corner: {
+    tint: '#FBE6D6',
+    hatches: [
+      { angleDeg: 45, stepPt: 4, pen: { colour: VERMILION, widthPt: 0.5, dashPt: [] } },
+      { angleDeg: -45, stepPt: 4, pen: { colour: VERMILION, widthPt: 0.5, dashPt: [] } },
+    ],
+  },
+  edge: { tint: '#E3F1FA', hatches: [{ angleDeg: -45, stepPt: 4, pen: { colour: BLUE, widthPt: 0.5, dashPt: [] } }] },
+  ridge: {
+    tint: '#E2F3ED',
+    hatches: [{ angleDeg: 0, stepPt: 4, pen: { colour: GREEN, widthPt: 1.2, dashPt: [1.2, 2.8] } }],
+  },
+  field: { tint: null, hatches: [] },
+} as const satisfies Record<Zone, ZoneLook>

@@ -55,8 +55,8 @@ function toSegment(p: SheetPoint, a: SheetPoint, b: SheetPoint): number {
   return Math.hypot(p.xPt - a.xPt - held * along.x, p.yPt - a.yPt - held * along.y)
 }
 
-/** By the number of sides that a ray to the right crosses. */
-function isInside(p: SheetPoint, outline: readonly SheetPoint[]): boolean {
+/** True for a point inside an outline, by the number of sides that a ray to the right crosses. */
+export function isInside(p: SheetPoint, outline: readonly SheetPoint[]): boolean {
   const crossed = outline.filter((b, i) => {
     const a = outline.at(i - 1) ?? b
     if (a.yPt > p.yPt === b.yPt > p.yPt) return false

@@ -4,6 +4,7 @@ import { centredText, line, plainText, type PlanMark, type SheetPoint, solidPen 
 import { marker } from './pin-marks.ts'
 import { cameraMarks } from './roof-marks.ts'
 import { type PlanScale, scaleBarFt } from './scale.ts'
+import { zoneLegend } from './zone-marks.ts'
 
 /** Height of the strip under the drawing that explains it. */
 export const LEGEND_HEIGHT_PT = 78
@@ -30,6 +31,9 @@ export function legendMarks(drawing: PlanDrawing, strip: Strip): readonly PlanMa
     ...scaleBar(strip),
     ...edgeLegend(drawing, { xPt: columns.edges, yPt: top + 16 }, (columns.signs - columns.edges) / 2),
     ...signLegend(drawing, { xPt: columns.signs, yPt: top + 16 }),
+    ...(drawing.zones === undefined
+      ? []
+      : zoneLegend(drawing.zones, { xPt: 2, yPt: top + LEGEND_HEIGHT_PT }, strip.widthPt)),
   ]
 }
 

@@ -1,3 +1,4 @@
+import type { PlanPoint } from '../../job/places.ts'
 import type { PinShape } from '../plan-drawing.ts'
 import { INK, PAPER, QUIET_INK } from './inks.ts'
 import { centredText, line, type PlanMark, type PlanTarget, type SheetPoint, solidPen } from './marks.ts'
@@ -33,7 +34,10 @@ export function pinMarks(
   const places = placePins(sized, sheet)
   const drawn = pins.map((pin, i) => ({ pin, target: toSheet(pin.markerAt), at: places[i] ?? toSheet(pin.markerAt) }))
   return {
-    extents: pins.flatMap((pin) => extent(pin, toSheet)),
+    extents: extentMarks(
+      pins.flatMap(({ kind, points }) => (kind === 'point' ? [] : [{ kind, points }])),
+      toSheet,
+    ),
     marks: [...drawn.flatMap(leader), ...drawn.flatMap(({ pin, at }) => marker(pin, at))],
     targets: drawn.map(({ pin, at }) => ({
       pinLabel: pin.label,
@@ -71,16 +75,18 @@ function leader(drawn: { pin: PinShape; target: SheetPoint; at: SheetPoint }): r
   return [line(target, at, solidPen(INK, 0.6)), dot]
 }
 
-function extent(pin: PinShape, toSheet: ToSheet): readonly PlanMark[] {
-  if (pin.kind === 'point' || pin.points.length < 2) return []
-  const pen = pin.kind === 'line' ? solidPen('#B9B9B9', 4.5) : { colour: QUIET_INK, widthPt: 0.8, dashPt: [2.5, 1.8] }
-  return [
-    {
+/** Lines and areas that findings cover. */
+export function extentMarks(
+  extents: readonly { readonly kind: 'line' | 'area'; readonly points: readonly PlanPoint[] }[],
+  toSheet: ToSheet,
+): readonly PlanMark[] {
+  return extents
+    .filter(({ points }) => points.length > 1)
+    .map(({ kind, points }) => ({
       kind: 'path',
-      points: pin.points.map(toSheet),
-      closed: pin.kind === 'area',
-      pen,
-      fill: pin.kind === 'area' ? '#E4E4E0' : null,
-    },
-  ]
+      points: points.map(toSheet),
+      closed: kind === 'area',
+      pen: kind === 'line' ? solidPen('#B9B9B9', 4.5) : { colour: QUIET_INK, widthPt: 0.8, dashPt: [2.5, 1.8] },
+      fill: kind === 'area' ? '#E4E4E0' : null,
+    }))
 }

@@ -1,11 +1,16 @@
 import type { PlanBounds, PlanDrawing } from '../plan-drawing.ts'
 import type { PlanPoint } from '../../job/places.ts'
+import { dimensionMarks } from './dimension-marks.ts'
 import { directionMarks } from './direction-marks.ts'
 import { cameraMarks, edgeMarks, facetMarks } from './roof-marks.ts'
 import { LEGEND_HEIGHT_PT, legendMarks } from './legend-marks.ts'
 import type { PlanMark, PlanTarget, SheetPoint } from './marks.ts'
-import { pinBoxes, pinMarks } from './pin-marks.ts'
+import { outerRuns } from './outer-runs.ts'
+import { extentMarks, pinBoxes, pinMarks } from './pin-marks.ts'
+import { boundsOf, roofBounds } from './roof-bounds.ts'
 import { largestScale, type PlanScale } from './scale.ts'
+import { keyMarks, matchMarks } from './sheet-marks.ts'
+import { ZONE_LEGEND_PT, zoneMarks } from './zone-marks.ts'
 
 /** A plan drawn on a sheet: marks in the order to draw them, pins as link targets, and the scale it is true to. */
 export interface PlanSheet {
@@ -31,36 +36,76 @@ export function planSheet(
   sheet: { widthPt: number; heightPt: number; scales: 'us' | 'metric' },
 ): PlanSheet {
   const { widthPt, heightPt } = sheet
-  const bounds = roofBounds(drawing)
-  const roomPt = { width: widthPt - 2 * RIM_PT, height: heightPt - LEGEND_HEIGHT_PT - 2 * RIM_PT }
+  const legendPt = legendHeightPt(drawing)
+  const bounds = drawing.window?.bounds ?? roofBounds(drawing)
+  const roomPt = { width: widthPt - 2 * RIM_PT, height: heightPt - legendPt - 2 * RIM_PT }
   const size = { width: bounds.maxXFt - bounds.minXFt, height: bounds.maxYFt - bounds.minYFt }
-  const scale = largestScale(size, roomPt, sheet.scales)
-  const drawingHeightPt = heightPt - LEGEND_HEIGHT_PT
+  const scale = drawing.window?.scale ?? largestScale(size, roomPt, sheet.scales)
+  const drawingHeightPt = heightPt - legendPt
   const toSheet = mapping(bounds, scale.ptPerFt, { xPt: widthPt / 2, yPt: drawingHeightPt / 2 })
   const area = { widthPt, heightPt: drawingHeightPt }
-  const wanted = pinBoxes(drawing.pins, toSheet)
-  const facets = facetMarks(drawing.facets, toSheet, wanted)
-  const edges = edgeMarks(drawing.edges, toSheet, wanted)
-  const soft = [...facets.labels, ...edges.labels]
-  const pins = pinMarks(drawing.pins, toSheet, { ...area, soft })
-  const inView = drawing.cameras.filter((camera) => isInside(toSheet(camera.at), area))
+  const drawn = drawnRoof(drawing, { toSheet, bounds, area })
   return {
     widthPt,
     heightPt,
     scale,
+    marks: [...drawn.marks, ...legendMarks(drawing, { scale, topPt: drawingHeightPt, widthPt })],
+    targets: drawn.targets,
+  }
+}
+
+/** Height of the strip under the drawing. */
+function legendHeightPt({ zones }: PlanDrawing): number {
+  return LEGEND_HEIGHT_PT + (zones === undefined ? 0 : ZONE_LEGEND_PT)
+}
+
+/** Room for the drawing itself on a page that has so much room for a plan with its legend, points. */
+export function roomForDrawing(pagePt: { readonly widthPt: number; readonly heightPt: number }, drawing: PlanDrawing) {
+  return { widthPt: pagePt.widthPt - 2 * RIM_PT, heightPt: pagePt.heightPt - legendHeightPt(drawing) - 2 * RIM_PT }
+}
+
+interface Around {
+  readonly toSheet: ToSheet
+  readonly bounds: PlanBounds
+  readonly area: { readonly widthPt: number; readonly heightPt: number }
+}
+
+function drawnRoof(drawing: PlanDrawing, around: Around): Pick<PlanSheet, 'marks' | 'targets'> {
+  const { toSheet, area } = around
+  const wanted = pinBoxes(drawing.pins, toSheet)
+  const facets = facetMarks(drawing.facets, toSheet, wanted)
+  const edges = edgeMarks(drawing.edges, toSheet, wanted)
+  const directions = directionMarks(drawing, around)
+  const matches = drawing.window === undefined ? NOTHING : matchMarks(drawing.window, toSheet)
+  const dimensions = dimensionMarks(drawing.dimensions ?? outerRuns(drawing), {
+    toSheet,
+    facets: drawing.facets,
+    area,
+    taken: [...wanted, ...edges.labels, ...directions.boxes, ...matches.boxes],
+  })
+  const soft = [...facets.labels, ...edges.labels, ...dimensions.boxes, ...matches.boxes, ...directions.boxes]
+  const pins = pinMarks(drawing.pins, toSheet, { ...area, soft })
+  const inView = drawing.cameras.filter((camera) => isInside(toSheet(camera.at), area))
+  return {
     marks: [
       ...facets.grounds,
+      ...zoneMarks(drawing.zones ?? [], toSheet),
+      ...extentMarks(drawing.window?.extents ?? [], toSheet),
       ...pins.extents,
       ...edges.marks,
       ...facets.marks,
       ...cameraMarks(inView, toSheet),
-      ...directionMarks(drawing, { toSheet, bounds, area }),
+      ...directions.marks,
+      ...dimensions.marks,
+      ...matches.marks,
+      ...keyMarks(drawing.sheets ?? [], toSheet),
       ...pins.marks,
-      ...legendMarks(drawing, { scale, topPt: drawingHeightPt, widthPt }),
     ],
     targets: pins.targets,
   }
 }
+
+const NOTHING = { marks: [], boxes: [] } as const
 
 /** The plan drawn small, to any scale that fills the box: facets with their letters, edges, and where the cameras stood. */
 export function planInset(drawing: PlanDrawing, box: { widthPt: number; heightPt: number }): readonly PlanMark[] {
@@ -82,37 +127,6 @@ function thin(marks: readonly PlanMark[]): readonly PlanMark[] {
       ? { ...mark, pen: { ...mark.pen, widthPt: mark.pen.widthPt * 0.5, dashPt: [] } }
       : mark,
   )
-}
-
-/** What the roof, its edges and its pins cover; the drawing's own bounds when there is nothing. */
-function roofBounds(drawing: PlanDrawing): PlanBounds {
-  const points = [
-    ...drawing.facets.flatMap((facet) => facet.outline),
-    ...drawing.edges.flatMap((edge) => [edge.from, edge.to]),
-    ...drawing.pins.flatMap((pin) => [...pin.points, pin.markerAt]),
-  ]
-  return points.length === 0 ? atLeastAFoot(drawing.bounds) : atLeastAFoot(boundsOf(points))
-}
-
-function boundsOf(points: readonly PlanPoint[]): PlanBounds {
-  const start = { minXFt: Infinity, minYFt: Infinity, maxXFt: -Infinity, maxYFt: -Infinity }
-  return points.reduce(
-    (b, p) => ({
-      minXFt: Math.min(b.minXFt, p.xFt),
-      minYFt: Math.min(b.minYFt, p.yFt),
-      maxXFt: Math.max(b.maxXFt, p.xFt),
-      maxYFt: Math.max(b.maxYFt, p.yFt),
-    }),
-    start,
-  )
-}
-
-function atLeastAFoot(bounds: PlanBounds): PlanBounds {
-  return {
-    ...bounds,
-    maxXFt: Math.max(bounds.maxXFt, bounds.minXFt + 1),
-    maxYFt: Math.max(bounds.maxYFt, bounds.minYFt + 1),
-  }
 }
 
 function reachCameras(roof: PlanBounds, drawing: PlanDrawing): PlanBounds {

@@ -39,11 +39,16 @@ export function largestScale(
   spacePt: { readonly width: number; readonly height: number },
   scales: 'us' | 'metric',
 ): PlanScale {
-  const list = scales === 'us' ? US_SCALES : METRIC_SCALES
+  const list = namedScales(scales)
   const fits = (scale: PlanScale) =>
     sizeFt.width * scale.ptPerFt <= spacePt.width && sizeFt.height * scale.ptPerFt <= spacePt.height
   const smallest = { ptPerFt: PT_PER_IN / 5000, name: '1 in = 5000 ft' }
   return list.find(fits) ?? list.at(-1) ?? smallest
+}
+
+/** The named scales of a kind of paper, largest first. */
+export function namedScales(scales: 'us' | 'metric'): readonly PlanScale[] {
+  return scales === 'us' ? US_SCALES : METRIC_SCALES
 }
 
 /** Length of the scale bar in feet: a round number with at least four parts that stays within a width on paper. */
