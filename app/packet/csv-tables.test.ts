@@ -62,8 +62,15 @@ describe('the tables of an evidence bundle', () => {
     return table?.rows[row]?.[table.header.indexOf(title)]
   }
 
-  it('are findings, photos and readings, with as many cells as titles in each row', () => {
-    expect(tables.map(({ name }) => name)).toEqual(['findings.csv', 'photos.csv', 'readings.csv'])
+  it('are findings, photos, readings and quantities, with as many cells as titles in each row', () => {
+    expect(tables.map(({ name }) => name)).toEqual([
+      'findings.csv',
+      'photos.csv',
+      'readings.csv',
+      'facets.csv',
+      'edges.csv',
+      'roof-totals.csv',
+    ])
     for (const { header, rows } of tables) {
       expect(rows.length).toBeGreaterThan(0)
       for (const row of rows) expect(row).toHaveLength(header.length)

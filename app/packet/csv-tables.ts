@@ -15,37 +15,25 @@ import { localDateTime } from '../evidence/photo-local-time.ts'
 import { photoLabel, type Photo } from '../evidence/photo.ts'
 import { readingLabel } from '../evidence/reading-label.ts'
 import type { Reading } from '../fieldtest/reading.ts'
-import { safeCell } from './csv-cell.ts'
+import { markerPoint } from '../roof/draw-plan.ts'
+import { houseOf } from '../roof/house.ts'
+import { placeWords } from '../roof/place-words.ts'
+import { findingZone, findingZoneWords } from '../roof/zones/finding-zone.ts'
+import { jobZones } from '../roof/zones/job-zones.ts'
+import { type Columns, type CsvTable, table } from './csv-table.ts'
 import { howMuchWords } from './finding-words.ts'
 import { offsetWords } from './format/times.ts'
+import { quantityTables } from './quantity-tables.ts'
 
-/** A table for a spreadsheet: a file name, a header and rows of cells that can't start a formula. Not yet quoted. */
-export interface CsvTable {
-  readonly name: string
-  readonly header: readonly string[]
-  readonly rows: readonly (readonly string[])[]
-}
-
-type Value = string | number | null
-/** A column: its title and what stands in it for a record. */
-type Columns<T> = readonly (readonly [title: string, value: (record: T) => Value])[]
-
-/** findings.csv, photos.csv and readings.csv of an evidence bundle. Photos include those left out, with the reason. */
+/** findings.csv, photos.csv, readings.csv and the tables of quantities of an evidence bundle. Photos include those left out, with the reason. */
 export function csvTables(caseFile: CaseFile): readonly CsvTable[] {
   const names = namesIn(caseFile)
   return [
     table('findings.csv', findingColumns(names), [...caseFile.findings].sort(byNumber)),
     table('photos.csv', photoColumns(names), [...caseFile.photos].sort(byNumber)),
     table('readings.csv', readingColumns(names), [...caseFile.readings].sort(byNumber)),
+    ...quantityTables(caseFile),
   ]
-}
-
-function table<T>(name: string, columns: Columns<T>, records: readonly T[]): CsvTable {
-  return {
-    name,
-    header: columns.map(([title]) => title),
-    rows: records.map((record) => columns.map(([, value]) => safeCell(value(record)))),
-  }
 }
 
 function byNumber(a: { readonly number: number }, b: { readonly number: number }): number {
@@ -58,9 +46,15 @@ interface Names {
   readonly finding: (id: string | null) => string
   readonly photo: (id: string) => string
   readonly findingsOfPhoto: (id: string) => string
+  /** Where the pin stands, in words; empty without a pin. */
+  readonly placeByPin: (finding: Finding) => string
+  /** The zone in a sentence; empty where zones can't be worked out. */
+  readonly zone: (finding: Finding) => string
 }
 
-function namesIn({ facets, findings, photos }: CaseFile): Names {
+function namesIn({ job, facets, findings, photos }: CaseFile): Names {
+  const house = houseOf(facets, job.frame, job.sheet.property)
+  const zones = jobZones({ facets, upAzimuthDeg: job.frame.upAzimuthDeg, property: job.sheet.property })
   const facetLetters = new Map<string, string>(facets.map(({ id, letter }) => [id, letter]))
   const findingNames = new Map<string, string>(findings.map(({ id, number }) => [id, findingLabel(number)]))
   const photoNames = new Map<string, string>(photos.map(({ id, number }) => [id, photoLabel(number)]))
@@ -74,6 +68,8 @@ function namesIn({ facets, findings, photos }: CaseFile): Names {
     finding: nameIn(findingNames),
     photo: nameIn(photoNames),
     findingsOfPhoto: (id) => (shown.get(id) ?? []).join(' '),
+    placeByPin: ({ pin, facetId }) => (pin === null ? '' : placeWords(markerPoint(pin), house, facetId)),
+    zone: (finding) => (zones.kind === 'drawn' ? findingZoneWords(findingZone(finding, zones)) : ''),
   }
 }
 
@@ -90,6 +86,8 @@ function findingColumns(names: Names): Columns<Finding> {
     ['facet', ({ facetId }) => names.facet(facetId)],
     ['place', ({ placeWords }) => placeWords],
     ['pin', ({ pin }) => pin?.kind ?? ''],
+    ['place_by_pin', names.placeByPin],
+    ['zone', names.zone],
     ['observed', ({ observation }) => observation],
     ['crack_path', ({ crackPath }) => (crackPath === null ? '' : crackPathLabels[crackPath])],
     ['measured', ({ measurements }) => measurements.map(measurementWords).join('; ')],

@@ -8,8 +8,10 @@ import type { FacetId, FindingId, PhotoId } from '../job/ids.ts'
 import type { JobSheet } from '../job/sheet.ts'
 import { drawPlan } from '../roof/draw-plan.ts'
 import type { Facet } from '../roof/facet.ts'
-import { facetWords } from '../roof/front-words.ts'
+import type { House } from '../roof/front-words.ts'
+import { facetName, houseOf } from '../roof/house.ts'
 import type { PlanDrawing } from '../roof/plan-drawing.ts'
+import { jobZones, type JobZones } from '../roof/zones/job-zones.ts'
 import type { PacketInput } from './packet-input.ts'
 
 /** A finding that a photo shows, and the part the photo plays in it. */
@@ -39,25 +41,20 @@ export interface PacketContext {
   readonly findingsByPhoto: ReadonlyMap<PhotoId, readonly ShownFinding[]>
   readonly readingsByPhoto: ReadonlyMap<PhotoId, readonly Reading[]>
   readonly readingsByFinding: ReadonlyMap<FindingId, readonly Reading[]>
+  /** What places are named by. */
+  readonly house: House
+  /** Edge zones as far as the sheet has what they need. */
+  readonly zones: JobZones
   /** All facets, pins and cameras; sections show parts of it. */
   readonly plan: PlanDrawing
-}
-
-/** Facets with the name that a person gave them or, where none was given, the plain words for where they are. */
-function named({ job, facets }: CaseFile): Facet[] {
-  const house = {
-    facets,
-    upAzimuthDeg: job.frame.upAzimuthDeg,
-    frontAzimuthDeg: job.sheet.property.frontAzimuthDeg,
-  }
-  return facets.map((facet) => (facet.name.trim() === '' ? { ...facet, name: facetWords(facet, house) } : facet))
 }
 
 /** Sorts and indexes the input once for all sections. */
 export function makeContext(input: PacketInput): PacketContext {
   const { caseFile } = input
   const { job } = caseFile
-  const facets = named(caseFile).sort(byLetter)
+  const house = houseOf(caseFile.facets, job.frame, job.sheet.property)
+  const facets = caseFile.facets.map((facet) => ({ ...facet, name: facetName(facet, house) })).sort(byLetter)
   const findings = [...caseFile.findings].sort((a, b) => a.number - b.number)
   const readings = [...caseFile.readings].sort((a, b) => a.number - b.number)
   const photos = [...caseFile.photos].sort((a, b) => a.number - b.number)
@@ -81,6 +78,12 @@ export function makeContext(input: PacketInput): PacketContext {
     readingsByFinding: grouped(
       readings.flatMap((reading) => (reading.findingId === null ? [] : [[reading.findingId, reading] as const])),
     ),
+    house,
+    zones: jobZones({
+      facets: caseFile.facets,
+      upAzimuthDeg: job.frame.upAzimuthDeg,
+      property: job.sheet.property,
+    }),
     plan: drawPlan({
       facets,
       findings,

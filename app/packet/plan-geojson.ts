@@ -3,7 +3,11 @@ import { findingLabel, type Finding, type Pin } from '../evidence/finding.ts'
 import type { GeoPoint, PlanFrame, PlanPoint } from '../job/places.ts'
 import { facetGeometry } from '../roof/facet-geometry.ts'
 import type { Facet } from '../roof/facet.ts'
+import { facetName, houseOf } from '../roof/house.ts'
 import { planToGeo } from '../roof/plan-frame.ts'
+import { zonePieces } from '../roof/zones/edge-zones.ts'
+import { findingZone, findingZoneWords } from '../roof/zones/finding-zone.ts'
+import { jobZones, type JobZones } from '../roof/zones/job-zones.ts'
 import { whatWords } from './finding-words.ts'
 
 /** Longitude and latitude, degrees WGS84, as GeoJSON (RFC 7946) orders them. */
@@ -32,14 +36,19 @@ export interface PlanGeoJson {
  * anchored: a plan whose place is not known has none to give.
  */
 export function planGeoJson({ job, facets, findings }: CaseFile): PlanGeoJson | null {
-  const { frame } = job
+  const { frame, sheet } = job
   if (frame.anchor === null) return null
   const place = placer(frame, frame.anchor)
+  const house = houseOf(facets, frame, sheet.property)
+  const zones = jobZones({ facets, upAzimuthDeg: frame.upAzimuthDeg, property: sheet.property })
   return {
     type: 'FeatureCollection',
     features: [
-      ...facets.map((facet) => facetFeature(facet, place)),
-      ...findings.flatMap((finding) => (finding.pin === null ? [] : [pinFeature(finding, finding.pin, place)])),
+      ...facets.map((facet) => facetFeature(facet, facetName(facet, house), place)),
+      ...(zones.kind === 'drawn' ? zoneFeatures(zones, facets, place) : []),
+      ...findings.flatMap((finding) =>
+        finding.pin === null ? [] : [pinFeature(finding, { pin: finding.pin, place, zones })],
+      ),
     ],
   }
 }
@@ -55,7 +64,7 @@ function placer(frame: PlanFrame, anchor: GeoPoint): Place {
   }
 }
 
-function facetFeature(facet: Facet, place: Place): Feature {
+function facetFeature(facet: Facet, name: string, place: Place): Feature {
   const { pitchLabel, areaSqFt, planAreaSqFt } = facetGeometry(facet)
   return {
     type: 'Feature',
@@ -64,7 +73,7 @@ function facetFeature(facet: Facet, place: Place): Feature {
     properties: {
       kind: 'facet',
       label: facet.letter,
-      name: facet.name,
+      name,
       pitch: pitchLabel,
       faces_deg: facet.downslopeAzimuthDeg,
       plan_area_sq_ft: Math.round(planAreaSqFt),
@@ -74,13 +83,40 @@ function facetFeature(facet: Facet, place: Place): Feature {
   }
 }
 
-function pinFeature(finding: Finding, pin: Pin, place: Place): Feature {
+/** The pieces of each facet that lie in one zone; a piece of several polygons is several features. */
+function zoneFeatures(zones: JobZones, facets: readonly Facet[], place: Place): readonly Feature[] {
+  if (zones.kind !== 'drawn') return []
+  const letters = new Map(facets.map(({ id, letter }) => [id, letter]))
+  return zonePieces(zones).flatMap(({ facetId, zone, part, region }) =>
+    region.map(({ outer, holes }, i): Feature => {
+      const letter = letters.get(facetId) ?? ''
+      return {
+        type: 'Feature',
+        id: `zone-${letter}-${part}-${i + 1}`,
+        geometry: {
+          type: 'Polygon',
+          coordinates: [ring(outer, place), ...holes.map((hole) => [...ring(hole, place)].reverse())],
+        },
+        properties: { kind: 'zone', label: zone, part, facet: letter, edition: zones.edition },
+      }
+    }),
+  )
+}
+
+interface PinOnEarth {
+  readonly pin: Pin
+  readonly place: Place
+  readonly zones: JobZones
+}
+
+function pinFeature(finding: Finding, { pin, place, zones }: PinOnEarth): Feature {
   const label = findingLabel(finding.number)
+  const zone = zones.kind === 'drawn' ? { zone: findingZoneWords(findingZone(finding, zones)) } : {}
   return {
     type: 'Feature',
     id: label,
     geometry: pinGeometry(pin, place),
-    properties: { kind: 'finding', label, what: whatWords(finding), finding_kind: finding.kind },
+    properties: { kind: 'finding', label, what: whatWords(finding), finding_kind: finding.kind, ...zone },
   }
 }
 

@@ -80,7 +80,8 @@ function pinShape(finding: Finding, pin: Pin): PinShape {
   }
 }
 
-function markerPoint(pin: Pin): PlanPoint {
+/** Where the marker of a pin stands: on its point, in the middle of its line, well inside its area. */
+export function markerPoint(pin: Pin): PlanPoint {
   switch (pin.kind) {
     case 'point':
       return pin.at

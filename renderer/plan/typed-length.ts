@@ -1,3 +1,5 @@
+import { shortLength } from '../../app/roof/length-text.ts'
+
 const FEET_PER_METRE = 1 / 0.3048
 
 const NUMBER = String.raw`(\d+(?:[.,]\d+)?)`
@@ -60,6 +62,5 @@ function decimal(text: string | undefined): number {
 
 /** A length as people read it: `24′ 6″`, to the nearest inch. */
 export function feetAndInchesLabel(lengthFt: number): string {
-  const wholeInches = Math.round(lengthFt * 12)
-  return `${Math.floor(wholeInches / 12)}′ ${wholeInches % 12}″`
+  return shortLength(lengthFt)
 }

@@ -4,3 +4,10 @@ const POINTS = ['north', 'north-east', 'east', 'south-east', 'south', 'south-wes
 export function directionWords(azimuthDeg: number): string {
   return `${POINTS[Math.round(azimuthDeg / 45) % 8] ?? 'north'} (${Math.round(azimuthDeg) % 360}°)`
 }
+
+const SHORT_POINTS = ['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'] as const
+
+/** The same for a narrow column: "SE 135°". */
+export function shortDirection(azimuthDeg: number): string {
+  return `${SHORT_POINTS[Math.round(azimuthDeg / 45) % 8] ?? 'N'} ${Math.round(azimuthDeg) % 360}°`
+}

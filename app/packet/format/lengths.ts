@@ -3,3 +3,8 @@ export function feetInches(lengthFt: number): string {
   const inches = Math.round(lengthFt * 12)
   return `${Math.floor(inches / 12)} ft ${inches % 12} in`
 }
+
+/** Feet to a tenth: "18.4". */
+export function feetFigure(lengthFt: number): string {
+  return lengthFt.toFixed(1)
+}

@@ -1,6 +1,7 @@
 import { basisWords, conditionsBasis } from '../../evidence/catalog/basis.ts'
 import type { Finding } from '../../evidence/finding.ts'
 import type { Facet } from '../../roof/facet.ts'
+import { findingZone, shortZone } from '../../roof/zones/finding-zone.ts'
 import type { Block, GroupBlock, Section, TableBlock } from '../document.ts'
 import { howMuchWords, whatWords } from '../finding-words.ts'
 import { facetLink, findingLink, pinLink } from '../links.ts'
@@ -28,6 +29,7 @@ export function findingsSection(context: PacketContext): Section {
 }
 
 function glance(context: PacketContext): TableBlock {
+  const hasZones = context.zones.kind === 'drawn'
   return {
     kind: 'table',
     summary: 'All findings by number',
@@ -36,6 +38,7 @@ function glance(context: PacketContext): TableBlock {
       column('Facet', 1),
       column('What', 5),
       column('How much', 4),
+      ...(hasZones ? [column('Zone', 2.8)] : []),
       column('Pin', 1.2),
       column('Photos', 1, 'end'),
     ],
@@ -45,6 +48,7 @@ function glance(context: PacketContext): TableBlock {
         facetLink(finding.facetId === null ? undefined : context.facetById.get(finding.facetId)),
         plain(whatWords(finding)),
         plain(howMuchWords(finding)),
+        ...(hasZones ? [plain(shortZone(findingZone(finding, context.zones)))] : []),
         pinLink(finding),
         plain(String(finding.photos.length)),
       ],

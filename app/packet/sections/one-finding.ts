@@ -3,6 +3,9 @@ import { consequenceLabels, crackPathLabels, findingKindLabels, lookedAtLabels }
 import { measurementWords } from '../../evidence/catalog/measures.ts'
 import { explanatoryNote } from '../../evidence/catalog/notes.ts'
 import { findingLabel, type Finding } from '../../evidence/finding.ts'
+import { markerPoint } from '../../roof/draw-plan.ts'
+import { placeWords } from '../../roof/place-words.ts'
+import { findingZone, findingZoneWords } from '../../roof/zones/finding-zone.ts'
 import { anchorOfFinding, anchorOfNote } from '../anchors.ts'
 import type { FactsBlock, GroupBlock, Text } from '../document.ts'
 import { howMuchWords, whatWords } from '../finding-words.ts'
@@ -61,13 +64,21 @@ function placeRows(finding: Finding, context: PacketContext): readonly Row[] {
       wide: true,
       value: joined([
         facetWithName(finding.facetId, context),
-        ...(place === '' ? [] : [plain(place)]),
+        ...(place === '' ? pinWords(finding, context) : [plain(place)]),
         pinLink(finding),
       ]),
     },
+    ...(context.zones.kind === 'drawn'
+      ? [{ label: 'Zone', wide: true as const, value: plain(findingZoneWords(findingZone(finding, context.zones))) }]
+      : []),
     { label: 'Photos', wide: true, value: photoLinksOf(finding, context) },
     ...(marked.length === 0 ? [] : [{ label: 'Remarks', value: plain(marked.join('; ')) }]),
   ]
+}
+
+/** Where the pin stands, in words, for a finding whose place nobody put into words. */
+function pinWords({ pin, facetId }: Finding, { house }: PacketContext): readonly Text[] {
+  return pin === null ? [] : [plain(`${placeWords(markerPoint(pin), house, facetId)} (read off the plan)`)]
 }
 
 function observedRows(finding: Finding): readonly Row[] {

@@ -86,14 +86,15 @@ function drawnRoof(drawing: PlanDrawing, around: Around): Pick<PlanSheet, 'marks
   const soft = [...facets.labels, ...edges.labels, ...dimensions.boxes, ...matches.boxes, ...directions.boxes]
   const pins = pinMarks(drawing.pins, toSheet, { ...area, soft })
   const inView = drawing.cameras.filter((camera) => isInside(toSheet(camera.at), area))
+  const hasZones = drawing.zones !== undefined
   return {
     marks: [
       ...facets.grounds,
       ...zoneMarks(drawing.zones ?? [], toSheet),
       ...extentMarks(drawing.window?.extents ?? [], toSheet),
-      ...pins.extents,
+      ...(hasZones ? pins.extents.map(emptied) : pins.extents),
       ...edges.marks,
-      ...facets.marks,
+      ...(hasZones ? facets.marks.map(onWhite) : facets.marks),
       ...cameraMarks(inView, toSheet),
       ...directions.marks,
       ...dimensions.marks,
@@ -103,6 +104,16 @@ function drawnRoof(drawing: PlanDrawing, around: Around): Pick<PlanSheet, 'marks
     ],
     targets: pins.targets,
   }
+}
+
+/** An area without its ground, so that the zones under it stay in sight. */
+function emptied(mark: PlanMark): PlanMark {
+  return mark.kind === 'path' ? { ...mark, fill: null } : mark
+}
+
+/** Letters with a white ground, so that hatching does not run through them. */
+function onWhite(mark: PlanMark): PlanMark {
+  return mark.kind === 'text' ? { ...mark, onWhite: true } : mark
 }
 
 const NOTHING = { marks: [], boxes: [] } as const
