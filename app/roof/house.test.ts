@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { facetsOf, gable, hip } from '../../tests/builders/whole-roofs.ts'
+import { facetIdSchema } from '../job/ids.ts'
 import { facetName, houseOf } from './house.ts'
 
 const frame = { upAzimuthDeg: 0, anchor: null }
@@ -18,7 +19,7 @@ describe('the name of a facet', () => {
     const [left = [], right = []] = [facetsOf(hip(30, 30, 5)), facetsOf(hip(30, 30, 5))]
     const moved = right.map((facet) => ({
       ...facet,
-      id: `${facet.id}-right` as typeof facet.id,
+      id: facetIdSchema.parse(`${facet.id}-right`),
       outline: facet.outline.map(({ xFt, yFt }) => ({ xFt: xFt + 40, yFt })),
     }))
     const [leftFront, rightFront] = [left[0], moved[0]]

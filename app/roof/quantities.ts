@@ -1,4 +1,5 @@
 import type { FacetId } from '../job/ids.ts'
+import type { CoveringClass } from '../job/sheet.ts'
 import type { RoofEdge } from './edges.ts'
 import { facetGeometry, pieceCount, roofTotals, type FacetGeometry } from './facet-geometry.ts'
 import type { Facet } from './facet.ts'
@@ -113,6 +114,39 @@ export function edgeQuantities(edges: readonly RoofEdge[]): readonly EdgeQuantit
       },
     ]
   })
+}
+
+/** "Tiles" on a tile roof, "Pieces" on others. */
+export function piecesWord(covering: CoveringClass): string {
+  return covering === 'concrete-tile' || covering === 'clay-tile' ? 'Tiles' : 'Pieces'
+}
+
+/** A column of the facet table with the total that is summed before rounding. */
+interface SummedColumn {
+  /** What stands after the sum: "sq ft of area". */
+  readonly unit: string
+  readonly values: readonly number[]
+  readonly total: number
+  /** Places that lines and total are shown with. */
+  readonly decimals: number
+}
+
+/** The columns of the facet table that have a total, with the places they are shown with. */
+export function summedColumns({ rows, totals }: FacetTable, pieces: string): readonly SummedColumn[] {
+  const column = (unit: string, decimals: number, pick: { of: (row: FacetQuantity) => number; total: number }) => ({
+    unit,
+    values: rows.map(pick.of),
+    total: pick.total,
+    decimals,
+  })
+  return [
+    column('sq ft of plan', 0, { of: (row) => row.planAreaSqFt, total: totals.planAreaSqFt }),
+    column('sq ft of area', 0, { of: (row) => row.areaSqFt, total: totals.areaSqFt }),
+    column('squares', 2, { of: (row) => row.squares, total: totals.squares }),
+    ...(totals.pieces === null
+      ? []
+      : [column(pieces.toLowerCase(), 0, { of: (row) => row.pieces ?? 0, total: totals.pieces })]),
+  ]
 }
 
 /**

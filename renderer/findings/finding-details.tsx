@@ -6,11 +6,13 @@ import { howMuchWords, whatWords } from '../../app/packet/finding-words.ts'
 import { useGoTo } from '../frame/use-go-to.ts'
 import { PlanInset } from '../plan/plan-inset.tsx'
 import { useJob } from '../state/job-state.tsx'
+import { useFacetName } from '../state/roof-zones.ts'
 import { useProblems } from '../state/problems.tsx'
 import { useSelection } from '../state/selection.tsx'
 import { Badge } from '../ui/badge.tsx'
 import { Button } from '../ui/button.tsx'
 import styles from './finding-details.module.css'
+import { FindingZoneLine } from './finding-zone-line.tsx'
 import { FindingPhotos } from './finding-photos.tsx'
 import { RemoveFinding } from './remove-finding.tsx'
 
@@ -27,8 +29,9 @@ export function FindingDetails() {
 function FindingSheet({ finding }: { finding: Finding }) {
   const { facets } = useJob()
   const goTo = useGoTo()
+  const nameOf = useFacetName()
   const facet = facets.find(({ id }) => id === finding.facetId)
-  const place = [facet === undefined ? 'no facet' : `facet ${facet.letter}`, finding.placeWords]
+  const place = [facet === undefined ? 'no facet' : `facet ${facet.letter} (${nameOf(facet)})`, finding.placeWords]
     .filter((words) => words !== '')
     .join(', ')
   return (
@@ -46,6 +49,7 @@ function FindingSheet({ finding }: { finding: Finding }) {
         </p>
         <p className={styles['quiet']}>On {place}</p>
       </div>
+      <FindingZoneLine finding={finding} />
       {finding.observation === '' ? null : <p className={styles['observation']}>{finding.observation}</p>}
       <ul>
         {finding.measurements.map((measurement, index) => (

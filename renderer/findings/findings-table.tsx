@@ -4,9 +4,12 @@ import { findingKindLabels } from '../../app/evidence/catalog/labels.ts'
 import { type Finding, findingLabel } from '../../app/evidence/finding.ts'
 import type { FacetId } from '../../app/job/ids.ts'
 import { whatWords } from '../../app/packet/finding-words.ts'
+import { findingZone, shortZone } from '../../app/roof/zones/finding-zone.ts'
+import type { JobZones } from '../../app/roof/zones/job-zones.ts'
 import { shortExtent } from './short-extent.ts'
 import { useJob } from '../state/job-state.tsx'
 import { useProblems } from '../state/problems.tsx'
+import { useRoofZones } from '../state/roof-zones.ts'
 import { useRelated, useSelection } from '../state/selection.tsx'
 import { Badge } from '../ui/badge.tsx'
 import { type Column, DataTable } from '../ui/data-table.tsx'
@@ -26,10 +29,11 @@ export function FindingsTable({ findings, onOpen }: FindingsTableProps) {
   const { findingIds } = useRelated()
   // The form and its details are drawn first; the table follows.
   const rows = useDeferredValue(findings, NO_ROWS)
+  const zones = useRoofZones()
   const columns = useMemo(() => {
     const letters = new Map(facets.map((facet) => [facet.id, facet.letter]))
-    return columnsFor(letters, lacks)
-  }, [facets, lacks])
+    return columnsFor(letters, lacks, zones)
+  }, [facets, lacks, zones])
   return (
     <DataTable
       label="Findings"
@@ -58,9 +62,28 @@ export function useLackCounts(): ReadonlyMap<string, number> {
   }, [problems])
 }
 
+const evidenceColumns: readonly Column<Finding>[] = [
+  {
+    key: 'photos',
+    title: 'Photos',
+    width: '60px',
+    align: 'end',
+    cell: ({ photos }) => photos.length,
+    sortBy: ({ photos }) => photos.length,
+  },
+  {
+    key: 'pin',
+    title: 'Pin',
+    width: '48px',
+    cell: ({ pin }) => (pin === null ? 'no' : 'yes'),
+    sortBy: ({ pin }) => (pin === null ? 0 : 1),
+  },
+]
+
 function columnsFor(
   letters: ReadonlyMap<FacetId, string>,
   lacks: ReadonlyMap<string, number>,
+  zones: JobZones,
 ): readonly Column<Finding>[] {
   const facetOf = ({ facetId }: Finding) => (facetId === null ? null : (letters.get(facetId) ?? null))
   return [
@@ -74,38 +97,25 @@ function columnsFor(
     {
       key: 'kind',
       title: 'Kind',
-      width: '148px',
+      width: '138px',
       cell: ({ kind }) => findingKindLabels[kind],
       sortBy: ({ kind }) => findingKindLabels[kind],
     },
-    { key: 'what', title: 'What', width: 'minmax(150px, 2fr)', cell: whatWords, sortBy: whatWords },
+    { key: 'what', title: 'What', width: 'minmax(106px, 2fr)', cell: whatWords, sortBy: whatWords },
     {
       key: 'extent',
       title: 'How much',
-      width: 'minmax(90px, 1fr)',
+      width: 'minmax(72px, 1fr)',
       cell: ({ extent }) => shortExtent(extent),
       sortBy: ({ extent }) => shortExtent(extent),
     },
     { key: 'facet', title: 'Facet', width: '52px', cell: (finding) => facetOf(finding) ?? 'none', sortBy: facetOf },
-    {
-      key: 'photos',
-      title: 'Photos',
-      width: '60px',
-      align: 'end',
-      cell: ({ photos }) => photos.length,
-      sortBy: ({ photos }) => photos.length,
-    },
-    {
-      key: 'pin',
-      title: 'Pin',
-      width: '48px',
-      cell: ({ pin }) => (pin === null ? 'no' : 'yes'),
-      sortBy: ({ pin }) => (pin === null ? 0 : 1),
-    },
+    ...zoneColumns(zones),
+    ...evidenceColumns,
     {
       key: 'cause',
       title: 'Cause',
-      width: '104px',
+      width: '102px',
       cell: ({ cause }) => causes[cause.cause].label,
       sortBy: ({ cause }) => causes[cause.cause].label,
     },
@@ -117,6 +127,19 @@ function columnsFor(
       sortBy: ({ id }) => lacks.get(id) ?? 0,
     },
   ]
+}
+
+/** The zone of each finding, where zones can be worked out. */
+function zoneColumns(zones: JobZones): readonly Column<Finding>[] {
+  if (zones.kind !== 'drawn') return []
+  // Sorting asks for a zone again and again, and an area's shares take a while to cut.
+  const known = new WeakMap<Finding, string>()
+  const zoneOf = (finding: Finding) => {
+    const words = known.get(finding) ?? shortZone(findingZone(finding, zones))
+    known.set(finding, words)
+    return words
+  }
+  return [{ key: 'zone', title: 'Zone', width: 'minmax(80px, 1fr)', cell: zoneOf, sortBy: zoneOf }]
 }
 
 function LackMark({ count }: { count: number }) {

@@ -3,6 +3,7 @@ import type { Pin } from '../../app/evidence/finding.ts'
 import { facetUnderPin } from '../plan/facet-at.ts'
 import { PinDialog } from '../plan/pin-dialog.tsx'
 import { useJob } from '../state/job-state.tsx'
+import { useFacetName } from '../state/roof-zones.ts'
 import { Button } from '../ui/button.tsx'
 import { countWords } from '../ui/quantity-words.ts'
 import { SelectField } from '../ui/select-field.tsx'
@@ -15,6 +16,7 @@ import type { FindingForm } from './use-finding-form.ts'
 export function PlaceSection({ form }: { form: FindingForm }) {
   const { draft, change } = form
   const { facets } = useJob()
+  const nameOf = useFacetName()
   const [placing, setPlacing] = useState(false)
   const under = draft.pin === null ? null : facetUnderPin(facets, draft.pin)
   const disagrees = under !== null && draft.facetId !== null && under.id !== draft.facetId
@@ -25,7 +27,7 @@ export function PlaceSection({ form }: { form: FindingForm }) {
           label="Facet"
           options={facets.map((facet) => ({
             key: facet.id,
-            label: facet.name === '' ? facet.letter : `${facet.letter}, ${facet.name}`,
+            label: `${facet.letter}, ${nameOf(facet)}`,
           }))}
           value={draft.facetId}
           emptyLabel="No facet"

@@ -1,26 +1,27 @@
 import { photoClockWords } from '../../app/packet/format/times.ts'
+import type { Facet } from '../../app/roof/facet.ts'
+import { useFacetName } from '../state/roof-zones.ts'
 import { countWords } from '../ui/quantity-words.ts'
 import styles from './contact-sheet.module.css'
 import type { PhotoGroup } from './photo-groups.ts'
 
 /** The heading of a group on the contact sheet. */
 export function GroupHeading({ group }: { group: PhotoGroup }) {
+  const nameOf = useFacetName()
   return (
     <div role="gridcell" className={styles['heading']}>
-      <strong>{titleOf(group)}</strong> <span>{countWords(group.photos.length, 'photo')}</span>
+      <strong>{titleOf(group, nameOf)}</strong> <span>{countWords(group.photos.length, 'photo')}</span>
     </div>
   )
 }
 
-function titleOf({ about, photos }: PhotoGroup): string {
+function titleOf({ about, photos }: PhotoGroup, nameOf: (facet: Facet) => string): string {
   switch (about.kind) {
     case 'all':
       return 'All photos'
     case 'facet':
       if (about.facet === null) return 'No facet yet'
-      return about.facet.name === ''
-        ? `Facet ${about.facet.letter}`
-        : `Facet ${about.facet.letter}, ${about.facet.name}`
+      return `Facet ${about.facet.letter}, ${nameOf(about.facet)}`
     case 'stretch': {
       const first = photos[0]
       const last = photos.at(-1)

@@ -3,6 +3,7 @@ import type { PlanPoint } from '../../app/job/places.ts'
 import type { FacetShape, PlanDrawing } from '../../app/roof/plan-drawing.ts'
 import { classNames } from '../ui/class-names.ts'
 import { labelPlace } from './label-place.ts'
+import { outlinePath } from './outline-path.ts'
 import { hitAttribute } from './plan-hit.ts'
 import styles from './plan-shapes.module.css'
 
@@ -99,9 +100,4 @@ function PitchText({ facet }: { facet: FacetShape }) {
       {facet.pitchLabel}
     </text>
   )
-}
-
-/** The closed path of an outline, in plan feet. */
-export function outlinePath(outline: FacetShape['outline']): string {
-  return `M${outline.map((corner) => `${corner.xFt} ${corner.yFt}`).join('L')}Z`
 }

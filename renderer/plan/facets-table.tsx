@@ -7,6 +7,7 @@ import type { Facet } from '../../app/roof/facet.ts'
 import { facetGeometry, roofTotals, type FacetGeometry } from '../../app/roof/facet-geometry.ts'
 import type { EdgeKind } from '../../app/roof/plan-drawing.ts'
 import { useJob } from '../state/job-state.tsx'
+import { useFacetName } from '../state/roof-zones.ts'
 import { useRelated, useSelection } from '../state/selection.tsx'
 import { type Column, DataTable } from '../ui/data-table.tsx'
 import { countWords } from '../ui/quantity-words.ts'
@@ -16,6 +17,8 @@ import styles from './facets-table.module.css'
 interface Row {
   readonly facet: Facet
   readonly geometry: FacetGeometry
+  /** As given, else in plain words. */
+  readonly name: string
 }
 
 const columns: readonly Column<Row>[] = [
@@ -23,15 +26,15 @@ const columns: readonly Column<Row>[] = [
     key: 'letter',
     title: 'Facet',
     width: '64px',
-    cell: ({ facet }) => <strong>{facet.letter}</strong>,
+    cell: ({ facet }) => <FacetLetter facet={facet} />,
     sortBy: ({ facet }) => facet.letter,
   },
   {
     key: 'name',
     title: 'Name',
     width: 'minmax(90px, 1fr)',
-    cell: ({ facet }) => facet.name,
-    sortBy: ({ facet }) => facet.name,
+    cell: ({ name, facet }) => (facet.name === '' ? <span className={styles['worded']}>{name}</span> : name),
+    sortBy: ({ name }) => name,
   },
   {
     key: 'pitch',
@@ -74,6 +77,16 @@ const columns: readonly Column<Row>[] = [
   },
 ]
 
+/** The letter, with a mark where something of the facet was set by hand. */
+function FacetLetter({ facet: { letter, from, setByHand } }: { facet: Facet }) {
+  return (
+    <>
+      <strong>{letter}</strong>
+      {from === null || setByHand.length === 0 ? null : <span className={styles['worded']}> by hand</span>}
+    </>
+  )
+}
+
 const NO_ROWS: readonly Row[] = []
 
 /** All facets with pitch, direction, area and inspected share, and the roof's sums under them. */
@@ -81,7 +94,11 @@ export function FacetsTable({ onOpen }: { onOpen: (facet: Facet) => void }) {
   const { facets } = useJob()
   const { selection, select } = useSelection()
   const { facetIds } = useRelated()
-  const known = useMemo(() => facets.map((facet) => ({ facet, geometry: facetGeometry(facet) })), [facets])
+  const nameOf = useFacetName()
+  const known = useMemo(
+    () => facets.map((facet) => ({ facet, geometry: facetGeometry(facet), name: nameOf(facet) })),
+    [facets, nameOf],
+  )
   // The plan is drawn first; the table follows.
   const rows = useDeferredValue(known, NO_ROWS)
   return (

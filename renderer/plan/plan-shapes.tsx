@@ -5,6 +5,7 @@ import { PinLines, PinMarks } from './pin-marks.tsx'
 import type { PlanDrawing } from '../../app/roof/plan-drawing.ts'
 import type { ShapeState } from './facet-shapes.tsx'
 import type { PlanView } from './plan-view.ts'
+import { ZoneShapes } from './zones/zone-shapes.tsx'
 
 /** What of the plan belongs to the present selection. */
 export interface PlanHighlights {
@@ -30,6 +31,7 @@ export function PlanShapes({ drawing, highlights, view }: PlanShapesProps) {
     <>
       <g transform={`translate(${originX} ${originY}) scale(${scale} ${-scale})`}>
         <FacetShapes facets={facets} stateOf={highlights.facet} />
+        {drawing.zones === undefined ? null : <ZoneShapes zones={drawing.zones} scale={scale} />}
         <EdgeLines edges={drawing.edges} />
         <PinLines pins={pins} stateOf={highlights.finding} />
       </g>

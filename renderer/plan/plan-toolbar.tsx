@@ -10,6 +10,8 @@ interface PlanToolbarProps {
   readonly hasOutline: boolean
   readonly showsCameras: boolean
   readonly onCameras: (shown: boolean) => void
+  readonly showsZones: boolean
+  readonly onZones: (shown: boolean) => void
   readonly onOutline: () => void
   readonly onShapeOutline: () => void
   readonly onDraw: () => void
@@ -41,6 +43,9 @@ export function PlanToolbar(props: PlanToolbarProps) {
       <span className={styles['gap']} />
       <Checkbox isSelected={props.showsCameras} onChange={props.onCameras}>
         Cameras
+      </Checkbox>
+      <Checkbox isSelected={props.showsZones} onChange={props.onZones}>
+        Zones
       </Checkbox>
       <Button look="quiet" onPress={props.onSheet} isDisabled={mode !== 'look'}>
         Sheet…

@@ -20,20 +20,29 @@ import { PinMode } from './pin-mode.tsx'
 import { LOOK, type PlanMode } from './plan-mode.ts'
 import { PlanToolbar } from './plan-toolbar.tsx'
 import styles from './plan-workspace.module.css'
+import { QuantitiesButton } from './quantities/quantities-button.tsx'
 import { ShapeMode } from './shape-mode.tsx'
 import { SheetSettings } from './sheet-settings.tsx'
 import { usePlanScene } from './use-plan-scene.ts'
+import { useZonedScene } from './zones/use-zoned-scene.ts'
+import { ZonePanel } from './zones/zone-panel.tsx'
 
 /** The roof plan: facets are drawn and changed here, findings are pinned, and everything on it can be selected. */
 export function PlanWorkspace() {
   const { facets } = useJob()
   const [mode, setMode] = useState<PlanMode>(LOOK)
   const [showsCameras, setShowsCameras] = useState(false)
+  const [showsZones, setShowsZones] = useState(false)
   const [showsSheet, setShowsSheet] = useState(false)
   const [newPin, setNewPin] = useState<Pin | null>(null)
   const looking = mode.kind === 'look'
   const starts = useModeStarts(setMode)
-  usePlanKeys({ ...starts, isLooking: looking, cameras: () => setShowsCameras(!showsCameras) })
+  usePlanKeys({
+    ...starts,
+    isLooking: looking,
+    cameras: () => setShowsCameras(!showsCameras),
+    zones: () => setShowsZones(!showsZones),
+  })
   return (
     <div className={styles['workspace']}>
       <PlanToolbar
@@ -44,15 +53,24 @@ export function PlanWorkspace() {
         onShapeOutline={starts.shapeOutline}
         showsCameras={showsCameras}
         onCameras={setShowsCameras}
+        showsZones={showsZones}
+        onZones={setShowsZones}
         onDraw={starts.draw}
         onShape={starts.shape}
         onPin={starts.pin}
         onSheet={() => setShowsSheet(true)}
       />
       <div className={styles['canvas']}>
-        <ModeOnStage showsCameras={showsCameras} mode={mode} onMode={setMode} onNewFinding={setNewPin} />
+        <ModeOnStage
+          showsCameras={showsCameras}
+          showsZones={showsZones}
+          mode={mode}
+          onMode={setMode}
+          onNewFinding={setNewPin}
+        />
         {looking && facets.length === 0 ? <Teaching onOutline={starts.outline} onDraw={starts.draw} /> : null}
       </div>
+      {showsZones && looking ? <ZonePanel /> : null}
       {facets.length === 0 || !looking ? null : (
         <FacetsFoot onOpen={(facetId) => setMode({ kind: 'shape', facetId })} />
       )}
@@ -114,10 +132,11 @@ function useModeStarts(setMode: (mode: PlanMode) => void): ModeStarts {
 interface PlanKeys extends ModeStarts {
   readonly isLooking: boolean
   cameras(): void
+  zones(): void
 }
 
 function usePlanKeys({ isLooking: enabled, canShape, hasOutline, ...perform }: PlanKeys): void {
-  const { outline, shapeOutline, draw, shape, pin, cameras } = perform
+  const { outline, shapeOutline, draw, shape, pin, cameras, zones } = perform
   useCommands([
     { id: 'plan.outline', label: 'Draw an outline', keys: 'O', enabled, perform: outline },
     {
@@ -137,19 +156,21 @@ function usePlanKeys({ isLooking: enabled, canShape, hasOutline, ...perform }: P
     },
     { id: 'plan.pin', label: 'Place a pin', keys: 'P', enabled, perform: pin },
     { id: 'plan.cameras', label: 'Show or hide the cameras', keys: 'C', enabled, perform: cameras },
+    { id: 'plan.zones', label: 'Show or hide the edge zones', keys: 'W', enabled, perform: zones },
   ])
 }
 
 interface ModeOnStageProps {
   readonly showsCameras: boolean
+  readonly showsZones: boolean
   readonly mode: PlanMode
   readonly onMode: (mode: PlanMode) => void
   readonly onNewFinding: (pin: Pin) => void
 }
 
-function ModeOnStage({ showsCameras, mode, onMode, onNewFinding }: ModeOnStageProps) {
+function ModeOnStage({ showsCameras, showsZones, mode, onMode, onNewFinding }: ModeOnStageProps) {
   const { facets, findings, outlines } = useJob()
-  const scene = usePlanScene(showsCameras)
+  const scene = useZonedScene(usePlanScene(showsCameras), showsZones)
   useCommands([
     {
       id: 'plan.fit',
@@ -221,6 +242,7 @@ function FacetsFoot({ onOpen }: { onOpen: (facetId: Extract<PlanMode, { kind: 's
           onPress={() => setOpen(!isOpen)}
         />
         <h2>Facets</h2>
+        <QuantitiesButton />
       </div>
       {isOpen ? (
         <div className={styles['table']}>

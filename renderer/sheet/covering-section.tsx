@@ -1,4 +1,4 @@
-import type { CoveringClass } from '../../app/job/sheet.ts'
+import type { CoveringClass, JobSheet } from '../../app/job/sheet.ts'
 import { usualWasteWords } from '../../app/roof/quantities.ts'
 import { NumberField } from '../ui/number-field.tsx'
 import { SelectField } from '../ui/select-field.tsx'
@@ -7,7 +7,7 @@ import { TextField } from '../ui/text-field.tsx'
 import { sectionFields } from './section-fields.ts'
 import { SectionFrame } from './section-frame.tsx'
 import styles from './sheet.module.css'
-import { useSection } from './use-section.ts'
+import { type Section, useSection } from './use-section.ts'
 
 const classes: readonly { readonly key: CoveringClass; readonly label: string }[] = [
   { key: 'not-stated', label: 'Not stated' },
@@ -58,9 +58,7 @@ export function CoveringSection() {
       <div className={styles['two']}>
         <NumberField label="Year laid" {...field.number('installedYear')} />
       </div>
-      <div className={styles['two']}>
-        <NumberField label="Waste allowance" unit="%" {...field.number('wastePercent')} help={usualWasteWords} />
-      </div>
+      <WasteField section={section} />
       <div className={styles['four']}>
         <TextField label="Fastening" {...field.text('fastening')} />
       </div>
@@ -79,5 +77,15 @@ export function CoveringSection() {
         />
       </div>
     </SectionFrame>
+  )
+}
+
+/** The allowance for waste that a person chooses; the ranges are an offer, no more. */
+function WasteField({ section }: { section: Section<JobSheet['covering']> }) {
+  const field = sectionFields(section)
+  return (
+    <div className={styles['two']}>
+      <NumberField label="Waste allowance" unit="%" {...field.number('wastePercent')} help={usualWasteWords} />
+    </div>
   )
 }

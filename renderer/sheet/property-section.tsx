@@ -1,6 +1,4 @@
 import type { GeoPoint } from '../../app/job/places.ts'
-import { windEditionSchema } from '../../app/roof/zones/edition.ts'
-import { editionWords } from '../../app/roof/zones/zone-words.ts'
 import { NumberField } from '../ui/number-field.tsx'
 import { SelectField } from '../ui/select-field.tsx'
 import { TextField } from '../ui/text-field.tsx'
@@ -10,9 +8,9 @@ import { SectionFrame } from './section-frame.tsx'
 import styles from './sheet.module.css'
 import { TypedField } from './typed-field.tsx'
 import { useSection } from './use-section.ts'
+import { ZoneFields } from './zone-fields.tsx'
 
 const zones = Intl.supportedValuesOf('timeZone').map((zone) => ({ key: zone, label: zone }))
-const editions = windEditionSchema.options.map((edition) => ({ key: edition, label: editionWords(edition) }))
 
 /** The house: where it stands, which way it faces, how high it is. */
 export function PropertySection() {
@@ -68,25 +66,7 @@ export function PropertySection() {
       <div className={styles['two']}>
         <NumberField label="Mean roof height" unit="ft" {...field.number('meanRoofHeightFt')} />
       </div>
-      <div className={styles['three']} data-field="property.windEdition">
-        <SelectField
-          label="Wind standard, edition"
-          options={editions}
-          value={value.windEdition}
-          emptyLabel="Not stated"
-          placeholder="Not stated"
-          help="Names the edition that the edge zones on the plan go by. They are context, not engineering."
-          onChange={(windEdition) => set({ ...value, windEdition })}
-        />
-      </div>
-      <div className={styles['three']}>
-        <NumberField
-          label="Least width between walls"
-          unit="ft"
-          help="For the edge zones. Empty: taken from the plan, overhangs in it."
-          {...field.number('leastWidthFt')}
-        />
-      </div>
+      <ZoneFields section={section} />
     </SectionFrame>
   )
 }

@@ -1,7 +1,7 @@
 import { groupedNumber } from '../../evidence/catalog/grouped-number.ts'
 
 /** A column of figures whose total is summed before rounding. */
-export interface SummedColumn {
+interface SummedColumn {
   /** "sq ft of area": what stands after the sum. */
   readonly unit: string
   readonly values: readonly number[]

@@ -1,5 +1,13 @@
-import type { HandSet } from '../../roof/facet.ts'
-import { facetQuantities, type FacetTable, type PieceSize, wasteAllowance, wholePieces } from '../../roof/quantities.ts'
+import { handSetWords } from '../../roof/hand-set-words.ts'
+import {
+  facetQuantities,
+  type FacetTable,
+  type PieceSize,
+  piecesWord,
+  summedColumns,
+  wasteAllowance,
+  wholePieces,
+} from '../../roof/quantities.ts'
 import { slopeFactor } from '../../roof/slope.ts'
 import { anchorOfFacet } from '../anchors.ts'
 import type { Block, TableBlock, Text } from '../document.ts'
@@ -19,7 +27,8 @@ export function facetBlocks(context: PacketContext): readonly Block[] {
   const piece = exposureIn === null || coverWidthIn === null ? null : { exposureIn, coverWidthIn }
   const { upAzimuthDeg } = input.caseFile.job.frame
   const quantities = facetQuantities(facets, { upAzimuthDeg, piece })
-  const waste = wasteBlocks(quantities, sheet.covering.wastePercent, piecesWord(context))
+  const pieces = piecesWord(sheet.covering.class)
+  const waste = wasteBlocks(quantities, sheet.covering.wastePercent, pieces)
   return [
     {
       kind: 'group',
@@ -27,20 +36,16 @@ export function facetBlocks(context: PacketContext): readonly Block[] {
         heading('Facets'),
         facetTable(quantities, context),
         paragraph(workingWords(context, piece), 'small'),
-        paragraph(roundingNote(summedColumns(quantities, piecesWord(context))), 'small'),
+        paragraph(roundingNote(summedColumns(quantities, pieces)), 'small'),
       ],
     },
     { kind: 'group', blocks: waste },
   ]
 }
 
-/** "Tiles" on a tile roof, "Pieces" on others. */
-function piecesWord({ sheet }: PacketContext): string {
-  return sheet.covering.class === 'concrete-tile' || sheet.covering.class === 'clay-tile' ? 'Tiles' : 'Pieces'
-}
-
 function facetTable(quantities: FacetTable, context: PacketContext): TableBlock {
   const { rows, totals } = quantities
+  const pieces = piecesWord(context.sheet.covering.class)
   const hasPieces = totals.pieces !== null
   const pieceCell = (value: number | null): readonly Text[] => (value === null ? [] : [plain(areaFigure(value))])
   return {
@@ -54,7 +59,7 @@ function facetTable(quantities: FacetTable, context: PacketContext): TableBlock 
       column('Area, sq ft', 1.1, 'end'),
       column('Squares', 1.1, 'end'),
       column('Slope, ft', 1.1, 'end'),
-      ...(hasPieces ? [column('Courses', 1.1, 'end'), column(piecesWord(context), 1, 'end')] : []),
+      ...(hasPieces ? [column('Courses', 1.1, 'end'), column(pieces, 1, 'end')] : []),
     ],
     rows: [
       ...rows.map((row) => {
@@ -65,9 +70,9 @@ function facetTable(quantities: FacetTable, context: PacketContext): TableBlock 
             [
               { text: row.letter, style: 'strong' as const },
               ...plain(facet === undefined || facet.name.trim() === '' ? '' : ` ${facet.name.trim()}`),
-              ...(facet === undefined || facet.from === null || facet.setByHand.length === 0
+              ...(facet === undefined || handSetWords(facet) === ''
                 ? []
-                : [{ text: `, ${handSetWords(facet.setByHand)}`, style: 'emphasis' as const }]),
+                : [{ text: `, ${handSetWords(facet)}`, style: 'emphasis' as const }]),
             ],
             plain(row.pitchLabel),
             plain(facet === undefined ? '' : shortDirection(facet.downslopeAzimuthDeg)),
@@ -98,17 +103,6 @@ function facetTable(quantities: FacetTable, context: PacketContext): TableBlock 
   }
 }
 
-const HAND_SET_WORDS = {
-  outline: 'corners',
-  pitchRise: 'pitch',
-  downslopeAzimuthDeg: 'direction',
-} as const satisfies Record<HandSet, string>
-
-/** "pitch and direction set by hand": what of a facet no longer follows its outline. */
-function handSetWords(fields: readonly HandSet[]): string {
-  return `${fields.map((field) => HAND_SET_WORDS[field]).join(' and ')} set by hand`
-}
-
 function workingWords({ facets }: PacketContext, piece: PieceSize | null): string {
   const pitches = [...new Set(facets.map(({ pitchRise }) => pitchRise))].toSorted((a, b) => a - b)
   const factors = pitches.map((rise) => `${slopeFactor(rise).toFixed(4)} at ${Number(rise.toFixed(3))} in 12`)
@@ -117,24 +111,6 @@ function workingWords({ facets }: PacketContext, piece: PieceSize | null): strin
       ? ''
       : ` Courses = slope length / exposure of ${piece.exposureIn} in, up to whole ones; pieces = area / (exposure × cover width of ${piece.coverWidthIn} in).`
   return `Area = plan area × slope factor, the square root of (1 + (rise / 12) squared): ${factors.join(', ')}. One square is 100 sq ft. Slope is the length along the slope from the lowest to the highest point.${pieces} No allowance for waste is in these figures.`
-}
-
-function summedColumns({ rows, totals }: FacetTable, pieces: string) {
-  return [
-    {
-      unit: 'sq ft of plan',
-      values: rows.map((row) => row.planAreaSqFt),
-      total: totals.planAreaSqFt,
-      decimals: 0,
-    },
-    { unit: 'sq ft of area', values: rows.map((row) => row.areaSqFt), total: totals.areaSqFt, decimals: 0 },
-    { unit: 'squares', values: rows.map((row) => row.squares), total: totals.squares, decimals: 2 },
-    ...(totals.pieces === null
-      ? []
-      : [
-          { unit: pieces.toLowerCase(), values: rows.map((row) => row.pieces ?? 0), total: totals.pieces, decimals: 0 },
-        ]),
-  ]
 }
 
 function wasteBlocks({ totals }: FacetTable, percent: number | null, pieces: string) {

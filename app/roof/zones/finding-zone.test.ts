@@ -62,7 +62,7 @@ describe('the zone of a finding', () => {
   })
 
   it('at a line between two facets goes by the facet that the finding names', () => {
-    // On the hip roof's lower left corner both facets have an eave corner; 30 ft up the hip line both have the hip.
+    // In the hip roof's lower left corner two facets meet, and both have an eave corner there.
     const hipZones = jobZones({ facets: facetsOf(hip(60, 40, 5)), upAzimuthDeg: 0, property })
     const named = (facetId: string, at: Pin) =>
       findingZone({ pin: at, facetId: facetIdSchema.parse(facetId) }, hipZones)

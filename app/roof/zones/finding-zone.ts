@@ -87,26 +87,32 @@ export function findingZoneWords(zone: FindingZone): string {
       return `${zoneLabels[zone.zone]}${part}${near === '' ? '' : `, within 6 in of the border to ${near}`}`
     }
     case 'shared':
-      return sharesText(zone.shares, zone.outside)
+      return sharesText(zone, zoneLabels)
     case 'unknown':
       return zone.sentence
   }
 }
 
+/** What a zone is called where there is little room. */
+const SHORT = { ...zoneLabels, ridge: 'Ridge/hip' } as const satisfies Readonly<Record<Zone, string>>
+
 /** The zone in a table: "Edge", "Edge / field" near a border, "Edge 60 %, field 40 %", "not known". */
 export function shortZone(zone: FindingZone): string {
   switch (zone.kind) {
     case 'in':
-      return [zoneLabels[zone.zone], ...zone.near.map((other) => zoneLabels[other].toLowerCase())].join(' / ')
+      return [SHORT[zone.zone], ...zone.near.map((other) => SHORT[other].toLowerCase())].join(' / ')
     case 'shared':
-      return sharesText(zone.shares, zone.outside)
+      return sharesText(zone, SHORT)
     case 'unknown':
       return 'not known'
   }
 }
 
-function sharesText(shares: readonly Share[], outside: number): string {
-  const told = shares.map(({ zone, share }) => `${zoneLabels[zone].toLowerCase()} ${percent(share)}`)
+function sharesText(
+  { shares, outside }: Extract<FindingZone, { kind: 'shared' }>,
+  labels: Readonly<Record<Zone, string>>,
+): string {
+  const told = shares.map(({ zone, share }) => `${labels[zone].toLowerCase()} ${percent(share)}`)
   const all = [...told, ...(outside >= LEAST_SHARE ? [`off the drawn zones ${percent(outside)}`] : [])].join(', ')
   return all.charAt(0).toUpperCase() + all.slice(1)
 }

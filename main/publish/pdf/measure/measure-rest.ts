@@ -12,7 +12,7 @@ import type { Strip } from './strip.ts'
 
 const PT_PER_IN = 72
 /** A plan that fills a page shares it with a heading at most. */
-const PAGE_PLAN_SHARE = 0.8
+export const PAGE_PLAN_SHARE = 0.8
 /** Between a picture and its caption. */
 const PICTURE_GAP_PT = 5
 const SIGNATURE_ROW_PT = 54
