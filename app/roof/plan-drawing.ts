@@ -42,6 +42,8 @@ export interface DimensionShape {
   readonly lengthFt: number
   /** Unit vector at right angles to the run, off the roof. */
   readonly outward: { readonly x: number; readonly y: number }
+  /** The run goes on beyond the sheet: `from` and `to` are only the part of it that is drawn. */
+  readonly goesOn?: true
 }
 
 /** One sheet of several. */

@@ -1,6 +1,7 @@
 import { findingKindLabels } from '../../app/evidence/catalog/labels.ts'
 import { findingKindSchema } from '../../app/evidence/finding.ts'
 import { useJob } from '../state/job-state.tsx'
+import { useFacetName } from '../state/roof-zones.ts'
 import { Button } from '../ui/button.tsx'
 import { Checkbox } from '../ui/checkbox.tsx'
 import { KeyHint } from '../ui/key-hint.tsx'
@@ -20,6 +21,7 @@ interface FindingsBarProps {
 /** Starts a finding and narrows the table. */
 export function FindingsBar({ filter, onFilter, selectedPhotos, onNew }: FindingsBarProps) {
   const { facets } = useJob()
+  const nameOf = useFacetName()
   return (
     <div className={styles['bar']}>
       <Button look="main" onPress={onNew}>
@@ -45,7 +47,7 @@ export function FindingsBar({ filter, onFilter, selectedPhotos, onNew }: Finding
       <SelectField
         label="Facet"
         hideLabel
-        options={facets.map((facet) => ({ key: facet.id, label: `Facet ${facet.letter}` }))}
+        options={facets.map((facet) => ({ key: facet.id, label: `Facet ${facet.letter}, ${nameOf(facet)}` }))}
         value={filter.facet}
         emptyLabel="Every facet"
         onChange={(facet) => onFilter({ ...filter, facet })}

@@ -2,6 +2,7 @@ import { memo } from 'react'
 import { photoRoleSchema } from '../../app/evidence/catalog/keys.ts'
 import { photoRoleLabels } from '../../app/evidence/catalog/labels.ts'
 import { useJob } from '../state/job-state.tsx'
+import { useFacetName } from '../state/roof-zones.ts'
 import { IconButton } from '../ui/icon-button.tsx'
 import { SegmentedChoice } from '../ui/segmented-choice.tsx'
 import { SelectField } from '../ui/select-field.tsx'
@@ -82,6 +83,7 @@ export const PhotosBar = memo(function PhotosBar({ look, onLook, filter, onFilte
 
 function FilterFields({ filter, onFilter }: Pick<PhotosBarProps, 'filter' | 'onFilter'>) {
   const { facets } = useJob()
+  const nameOf = useFacetName()
   return (
     <>
       <SelectField
@@ -98,7 +100,7 @@ function FilterFields({ filter, onFilter }: Pick<PhotosBarProps, 'filter' | 'onF
         hideLabel
         options={[
           { key: 'none' as const, label: 'No facet' },
-          ...facets.map((facet) => ({ key: facet.id, label: `Facet ${facet.letter}` })),
+          ...facets.map((facet) => ({ key: facet.id, label: `Facet ${facet.letter}, ${nameOf(facet)}` })),
         ]}
         value={filter.facet === 'any' ? null : filter.facet}
         emptyLabel="Any facet"

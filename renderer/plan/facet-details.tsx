@@ -2,6 +2,7 @@ import { useCallback, useState } from 'react'
 import { directionWords } from '../../app/packet/format/directions.ts'
 import type { Facet } from '../../app/roof/facet.ts'
 import { useEdit, useJob } from '../state/job-state.tsx'
+import { useFacetName } from '../state/roof-zones.ts'
 import { useSelection } from '../state/selection.tsx'
 import { Button } from '../ui/button.tsx'
 import { Dialog } from '../ui/dialog.tsx'
@@ -27,6 +28,7 @@ export function FacetDetails() {
 function FacetForm({ facet }: { facet: Facet }) {
   const { facets, photos, findings } = useJob()
   const edit = useEdit()
+  const nameOf = useFacetName()
   const saveWhole = useCallback((whole: Facet) => saveFacet(edit, whole), [edit])
   const save = useRecordSave(facet, saveWhole)
   const others = facets.filter((other) => other.id !== facet.id)
@@ -58,7 +60,7 @@ function FacetForm({ facet }: { facet: Facet }) {
         label="Name"
         value={facet.name}
         onSave={(name) => save({ name })}
-        placeholder="front, left of the door"
+        placeholder={nameOf({ ...facet, name: '' })}
         maxLength={120}
       />
       <NumberField

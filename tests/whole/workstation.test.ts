@@ -14,6 +14,7 @@ import { taggingPhotos } from './steps/tagging-photos.ts'
 import { takingPhotosIn } from './steps/taking-photos-in.ts'
 import type { Work } from './steps/work.ts'
 import { writingFindings } from './steps/writing-findings.ts'
+import { zonesAndQuantities } from './steps/zones-and-quantities.ts'
 
 const skipped = browserPath === null ? ' (skipped: no Chromium on this machine)' : ''
 
@@ -63,6 +64,9 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('findings', () => {
     writingFindings(work)
+  })
+  describe('zones and quantities', () => {
+    zonesAndQuantities(work)
   })
   describe('the packet', () => {
     issuingThePacket(work)

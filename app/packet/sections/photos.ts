@@ -3,7 +3,7 @@ import { photoLabel, type Photo } from '../../evidence/photo.ts'
 import { anchorOfCameras, anchorOfFile, anchorOfPhoto } from '../anchors.ts'
 import type { PhotoCard, Section, Text } from '../document.ts'
 import { shortHash } from '../format/files.ts'
-import { facetLink, findingLink, findingLinks, findingsShown, readingLink } from '../links.ts'
+import { facetWithName, findingLink, findingLinks, findingsShown, readingLink } from '../links.ts'
 import type { PacketContext } from '../packet-context.ts'
 import { photoInset } from '../photo-inset.ts'
 import { clockCorrectionWords, photoSubject, positionWords, whenTakenWords } from '../photo-words.ts'
@@ -60,10 +60,10 @@ function cardOf(photo: Photo, context: PacketContext): PhotoCard {
   }
 }
 
-function whereLine({ tags }: Photo, { facetById }: PacketContext): Text {
-  const facet = tags.facetId === null ? undefined : facetById.get(tags.facetId)
+function whereLine({ tags }: Photo, context: PacketContext): Text {
+  const facet = tags.facetId === null ? undefined : context.facetById.get(tags.facetId)
   const role = tags.role === null ? [] : [plain(photoRoleLabels[tags.role].toLowerCase())]
-  if (facet !== undefined) return joined([[...plain('facet '), ...facetLink(facet)], ...role])
+  if (facet !== undefined) return joined([facetWithName(facet.id, context), ...role])
   return tags.role === 'elevation' || tags.role === 'document' ? joined(role) : joined([plain('no facet'), ...role])
 }
 

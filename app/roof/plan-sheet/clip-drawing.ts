@@ -1,6 +1,7 @@
 import type { PlanPoint } from '../../job/places.ts'
 import { labelPoint } from '../draw-plan.ts'
 import type {
+  DimensionShape,
   EdgeShape,
   FacetShape,
   PinShape,
@@ -25,7 +26,7 @@ export function clippedDrawing(drawing: PlanDrawing, bounds: PlanBounds): PlanDr
     ...(drawing.zones === undefined ? {} : { zones: drawing.zones.flatMap((zone) => clippedZone(zone, bounds)) }),
     ...(drawing.dimensions === undefined
       ? {}
-      : { dimensions: drawing.dimensions.filter(({ from, to }) => holds(bounds, middle(from, to))) }),
+      : { dimensions: drawing.dimensions.flatMap((run) => clippedRun(run, bounds)) }),
   }
 }
 
@@ -78,6 +79,15 @@ function clippedPin(pin: PinShape, bounds: PlanBounds): PinShape {
 function clippedEdge({ kind, from, to }: EdgeShape, bounds: PlanBounds): readonly EdgeShape[] {
   const inside = clippedLeg(from, to, bounds)
   return inside === null ? [] : [{ kind, from: inside[0], to: inside[1] }]
+}
+
+/** A run is told on the sheet that its middle is on, beside the part of it that is there. */
+function clippedRun(run: DimensionShape, bounds: PlanBounds): readonly DimensionShape[] {
+  if (!holds(bounds, between(run.from, run.to, 0.5))) return []
+  const part = clippedLeg(run.from, run.to, bounds)
+  if (part === null) return []
+  const [from, to] = part
+  return from === run.from && to === run.to ? [run] : [{ ...run, from, to, goesOn: true }]
 }
 
 type Inside = (point: PlanPoint) => number
@@ -134,8 +144,4 @@ function between(from: PlanPoint, to: PlanPoint, share: number): PlanPoint {
   if (share === 0) return from
   if (share === 1) return to
   return { xFt: from.xFt + share * (to.xFt - from.xFt), yFt: from.yFt + share * (to.yFt - from.yFt) }
-}
-
-function middle(from: PlanPoint, to: PlanPoint): PlanPoint {
-  return between(from, to, 0.5)
 }

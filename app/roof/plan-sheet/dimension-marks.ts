@@ -34,7 +34,7 @@ export function dimensionMarks(dimensions: readonly DimensionShape[], around: Ar
   const boxes: SoftBox[] = []
   const marks: PlanMark[] = []
   for (const dimension of dimensions.toSorted((a, b) => b.lengthFt - a.lengthFt)) {
-    const text = shortLength(dimension.lengthFt)
+    const text = `${shortLength(dimension.lengthFt)}${dimension.goesOn === true ? ' in all' : ''}`
     const box = placesFor(dimension, text, around.toSheet).find((place) =>
       isFree(place, { ...around, outlines, taken: [...around.taken, ...boxes] }),
     )

@@ -81,6 +81,10 @@ describe('a plan that is too large for one sheet', () => {
   it('keeps the whole length of an edge on the one sheet that its middle is on', () => {
     const lengths = sheets.map(({ dimensions }) => (dimensions ?? []).map((one) => Math.round(one.lengthFt)))
     expect(lengths).toEqual([[60], [300, 300], [60]])
+    const texts = planSheet(sheets[1] ?? key, { widthPt: 504, heightPt: 534, scales: 'us' }).marks.flatMap((mark) =>
+      mark.kind === 'text' ? [mark.text] : [],
+    )
+    expect(texts.filter((text) => text === '300′ 0″ in all')).toHaveLength(2)
   })
 
   it('has a key plan with the part of each sheet and no pins', () => {

@@ -10,6 +10,7 @@ import { jobNumber } from './first-run.ts'
 import { caption } from './tagging-photos.ts'
 import type { AtWork } from './work.ts'
 import { observation } from './writing-findings.ts'
+import { wastePercent } from './zones-and-quantities.ts'
 
 /** Somebody else checks what was taken away, with tools of their own. */
 export function checkingThePacket(work: AtWork): void {
@@ -39,6 +40,10 @@ export function checkingThePacket(work: AtWork): void {
       'Facet A',
       observation,
       'near the ridge',
+      'Edge zones on the plan',
+      'ASCE 7-16 is the edition named for this job',
+      `Allowance of ${wastePercent} %, chosen by the contractor`,
+      'totals are sums of the lines before rounding',
     ])
       expect(words).toContain(wanted)
     // Arabic may come out letter by letter in the order of the page, so only its letters are looked for.
@@ -72,6 +77,9 @@ export function checkingThePacket(work: AtWork): void {
       .filter((name) => !name.startsWith('.'))
       .map((name) => digest(join(card, name)))
     expect(kept).toEqual(new Set(brought))
+    expect(readdirSync(unpacked())).toEqual(
+      expect.arrayContaining(['facets.csv', 'edges.csv', 'roof-totals.csv', 'zones.csv', 'findings.csv']),
+    )
     expect(digest(join(unpacked(), 'packet.pdf'))).toBe(digest(join(desktop, 'packet.pdf')))
   })
 

@@ -24,7 +24,8 @@ export function writingFindings(work: AtWork): void {
     const form = page.getByRole('dialog', { name: 'New finding' })
     await expect.poll(() => form.getByRole('combobox', { name: 'Component' }).inputValue(), soon).toBe('Field tile')
     expect(await form.getByRole('combobox', { name: 'Condition' }).inputValue()).toBe('Crack to the fastener')
-    await form.getByRole('button', { name: 'A Facet', exact: true }).waitFor()
+    // The house faces east and the slope south: to the left of a person who looks at the front.
+    await form.getByRole('button', { name: 'A, left Facet', exact: true }).waitFor()
     expect(await form.getByRole('button', { name: /^Take P-\d{3} off the finding$/ }).count()).toBe(4)
     expect(await screenFaults(page)).toEqual([])
   })
