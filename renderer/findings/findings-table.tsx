@@ -97,7 +97,7 @@ function columnsFor(
     {
       key: 'kind',
       title: 'Kind',
-      width: '138px',
+      width: '112px',
       cell: ({ kind }) => findingKindLabels[kind],
       sortBy: ({ kind }) => findingKindLabels[kind],
     },
@@ -115,7 +115,7 @@ function columnsFor(
     {
       key: 'cause',
       title: 'Cause',
-      width: '102px',
+      width: '98px',
       cell: ({ cause }) => causes[cause.cause].label,
       sortBy: ({ cause }) => causes[cause.cause].label,
     },

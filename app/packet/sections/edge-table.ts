@@ -24,28 +24,33 @@ export function edgeBlocks({ facets, input }: PacketContext): readonly Block[] {
   const kinds = edgeQuantities(roofEdges(facets, input.caseFile.job.frame.upAzimuthDeg))
   if (kinds.length === 0) return []
   return [
-    heading('Edges'),
     {
-      kind: 'table',
-      summary: 'Edges by kind, with their number and lengths',
-      columns: [
-        column('Edge', 4),
-        column('Number', 1, 'end'),
-        column('Plan length', 2, 'end'),
-        column('True length', 2, 'end'),
+      kind: 'group',
+      blocks: [
+        heading('Edges'),
+        {
+          kind: 'table',
+          summary: 'Edges by kind, with their number and lengths',
+          columns: [
+            column('Edge', 4),
+            column('Number', 1, 'end'),
+            column('Plan length', 2, 'end'),
+            column('True length', 2, 'end'),
+          ],
+          rows: kinds.map(({ kind, count, planLengthFt, trueLengthFt }) => ({
+            cells: [
+              plain(edgeLabels[kind]),
+              plain(String(count)),
+              plain(feetInches(planLengthFt)),
+              plain(feetInches(trueLengthFt)),
+            ],
+          })),
+        },
+        paragraph(
+          'True length = square root of (plan length squared + rise squared); lengths are summed, then rounded to the inch.',
+          'small',
+        ),
       ],
-      rows: kinds.map(({ kind, count, planLengthFt, trueLengthFt }) => ({
-        cells: [
-          plain(edgeLabels[kind]),
-          plain(String(count)),
-          plain(feetInches(planLengthFt)),
-          plain(feetInches(trueLengthFt)),
-        ],
-      })),
     },
-    paragraph(
-      'True length = square root of (plan length squared + rise squared); lengths are summed, then rounded to the inch.',
-      'small',
-    ),
   ]
 }

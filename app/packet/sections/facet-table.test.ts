@@ -124,7 +124,7 @@ describe('the allowance for waste', () => {
       ['Allowance of 10 %, chosen by the contractor', '260', '2.60', '231'],
     ])
     expect(sectionText(packet, 'property-and-roof')).toContain(
-      'With the allowance 2,543 tiles are to be ordered; without it 2,312 (both up to whole ones).',
+      'With it 2,543 tiles are to be ordered, without it 2,312, both up to whole ones.',
     )
   })
 })

@@ -35,8 +35,7 @@ export function facetBlocks(context: PacketContext): readonly Block[] {
       blocks: [
         heading('Facets'),
         facetTable(quantities, context),
-        paragraph(workingWords(context, piece), 'small'),
-        paragraph(roundingNote(summedColumns(quantities, pieces)), 'small'),
+        paragraph(`${workingWords(context, piece)} ${roundingNote(summedColumns(quantities, pieces))}`, 'small'),
       ],
     },
     { kind: 'group', blocks: waste },
@@ -109,8 +108,8 @@ function workingWords({ facets }: PacketContext, piece: PieceSize | null): strin
   const pieces =
     piece === null
       ? ''
-      : ` Courses = slope length / exposure of ${piece.exposureIn} in, up to whole ones; pieces = area / (exposure × cover width of ${piece.coverWidthIn} in).`
-  return `Area = plan area × slope factor, the square root of (1 + (rise / 12) squared): ${factors.join(', ')}. One square is 100 sq ft. Slope is the length along the slope from the lowest to the highest point.${pieces} No allowance for waste is in these figures.`
+      : ` Courses = slope / exposure of ${piece.exposureIn} in, up to whole ones; pieces = area / (exposure × cover width of ${piece.coverWidthIn} in).`
+  return `Area = plan area × slope factor, the square root of (1 + (rise / 12) squared): ${factors.join(', ')}. One square is 100 sq ft. Slope is from the lowest to the highest point.${pieces} No waste is in these figures.`
 }
 
 function wasteBlocks({ totals }: FacetTable, percent: number | null, pieces: string) {
@@ -130,7 +129,7 @@ function wasteBlocks({ totals }: FacetTable, percent: number | null, pieces: str
   const order =
     waste.piecesToOrder === null || totals.pieces === null
       ? ''
-      : ` With the allowance ${areaFigure(waste.piecesToOrder)} ${pieces.toLowerCase()} are to be ordered; without it ${areaFigure(wholePieces(totals.pieces))} (both up to whole ones).`
+      : ` With it ${areaFigure(waste.piecesToOrder)} ${pieces.toLowerCase()} are to be ordered, without it ${areaFigure(wholePieces(totals.pieces))}, both up to whole ones.`
   return [
     heading('Allowance for waste'),
     {
@@ -147,6 +146,6 @@ function wasteBlocks({ totals }: FacetTable, percent: number | null, pieces: str
         line(`Allowance of ${percent} %, chosen by the contractor`, waste.areaSqFt, waste.pieces),
       ],
     } as const satisfies TableBlock,
-    paragraph(`The allowance is in no other figure of this record.${order}`, 'small'),
+    paragraph(`The allowance is in no other figure.${order}`, 'small'),
   ]
 }
