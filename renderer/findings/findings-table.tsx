@@ -97,7 +97,7 @@ function columnsFor(
     {
       key: 'kind',
       title: 'Kind',
-      width: '112px',
+      width: '108px',
       cell: ({ kind }) => findingKindLabels[kind],
       sortBy: ({ kind }) => findingKindLabels[kind],
     },
@@ -115,7 +115,7 @@ function columnsFor(
     {
       key: 'cause',
       title: 'Cause',
-      width: '98px',
+      width: '104px',
       cell: ({ cause }) => causes[cause.cause].label,
       sortBy: ({ cause }) => causes[cause.cause].label,
     },

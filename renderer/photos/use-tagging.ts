@@ -43,17 +43,25 @@ export function useTagging(): Tagging {
       const tagged = latest.current
       const lead = tagged.at(-1)
       if (lead === undefined) return
+      // Known at once: the next photo may be told the same before the desk has answered.
+      const before = lastTags.get(job.id)
+      const now = afterPatch(lead.tags, patch)
+      lastTags.set(job.id, now)
       const saved = await edit('photos.tag', { photoIds: tagged.map(({ id }) => id), set: patch })
-      if (saved !== null) lastTags.set(job.id, afterPatch(lead.tags, patch))
+      if (saved !== null || lastTags.get(job.id) !== now) return
+      if (before === undefined) lastTags.delete(job.id)
+      else lastTags.set(job.id, before)
     },
     [edit, job.id],
   )
-  const last = lastTags.get(job.id)
   return {
     photos: selected,
-    hasLast: last !== undefined,
+    hasLast: lastTags.has(job.id),
     tag,
-    tagAsLast: () => (last === undefined ? Promise.resolve() : tag({ ...last })),
+    tagAsLast: () => {
+      const last = lastTags.get(job.id)
+      return last === undefined ? Promise.resolve() : tag({ ...last })
+    },
   }
 }
 

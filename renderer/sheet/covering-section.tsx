@@ -59,7 +59,7 @@ export function CoveringSection() {
         <NumberField label="Year laid" {...field.number('installedYear')} />
       </div>
       <WasteField section={section} />
-      <div className={styles['four']}>
+      <div className={styles['whole']}>
         <TextField label="Fastening" {...field.text('fastening')} />
       </div>
       <div className={styles['three']}>
@@ -84,7 +84,7 @@ export function CoveringSection() {
 function WasteField({ section }: { section: Section<JobSheet['covering']> }) {
   const field = sectionFields(section)
   return (
-    <div className={styles['two']}>
+    <div className={styles['four']}>
       <NumberField label="Waste allowance" unit="%" {...field.number('wastePercent')} help={usualWasteWords} />
     </div>
   )
