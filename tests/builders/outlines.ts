@@ -158,6 +158,9 @@ export const starHouses: fc.Arbitrary<PlanPoint[]> = fc
     })
   })
 
+/** A coordinate from 0 to 100 ft that single precision holds as it is. Doubles at random would mostly be next to zero. */
+export const evenlySpread: fc.Arbitrary<number> = fc.integer({ min: 0, max: 100 * 2 ** 14 }).map((n) => n / 2 ** 14)
+
 /** Any simple outline through a set of points: a tour with its crossings taken out, two sides at a time. */
 export function tangledHouses(coordinate: fc.Arbitrary<number>): fc.Arbitrary<PlanPoint[]> {
   return fc

@@ -1,52 +1,15 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { blockHouses, corners, outlineOf, starHouses, tangledHouses, turned } from '../../../tests/builders/outlines.ts'
+import { anyPitch, eave, oneInFourGable, outlineFamilies, outlines } from '../../../tests/builders/outline-families.ts'
+import { corners, outlineOf, turned } from '../../../tests/builders/outlines.ts'
 import { brokenLaws } from '../../../tests/builders/roof-laws.ts'
-import type { PlanPoint } from '../../job/places.ts'
 import { buildRoof } from './build-roof.ts'
 import type { BuiltRoof } from './built-roof.ts'
-import { checkRoofOutline } from './check-outline.ts'
-import type { OutlineEdge, OutlineRing, RoofOutline } from './roof-outline.ts'
+import type { OutlineRing, RoofOutline } from './roof-outline.ts'
 
 const RUNS = 250
 
-const families: readonly (readonly [string, fc.Arbitrary<PlanPoint[][]>])[] = [
-  ['houses of square cells', blockHouses({ unitCells: true })],
-  ['houses of blocks in whole feet', blockHouses({ unitCells: false })],
-  [
-    'houses of blocks, turned and far from the origin',
-    fc
-      .tuple(blockHouses({ unitCells: true }), fc.double({ min: 0, max: 360, noNaN: true }))
-      .map(([rings, deg]) => rings.map((ring) => turned(ring, deg, 3000))),
-  ],
-  ['stars', starHouses.map((ring) => [ring])],
-  ['any simple outline', tangledHouses(fc.double({ min: 0, max: 100, noNaN: true })).map((ring) => [ring])],
-  ['any simple outline in whole feet', tangledHouses(fc.nat(20)).map((ring) => [ring])],
-]
-
-const eave = (pitchRise: number): OutlineEdge => ({ kind: 'eave', pitchRise })
-const anyPitch = fc.integer({ min: 2, max: 24 }).map((half) => eave(half / 2))
-const oneInFourGable = fc.oneof(
-  { weight: 3, arbitrary: anyPitch },
-  { weight: 1, arbitrary: fc.constant({ kind: 'gable' } as const) },
-)
-
-/** An outline of a family whose edges are drawn from a stock; those that no roof is sought over are left out. */
-function outlines(family: fc.Arbitrary<PlanPoint[][]>, edge: fc.Arbitrary<OutlineEdge>): fc.Arbitrary<RoofOutline> {
-  return fc
-    .tuple(family, fc.array(edge, { minLength: 30, maxLength: 30 }))
-    .map(([rings, edges]) => {
-      let used = 0
-      const [outer, ...courtyards] = rings.map((line): OutlineRing => {
-        used += line.length
-        return { corners: line, edges: line.map((_, i) => edges[(used + i) % edges.length] ?? eave(6)) }
-      })
-      return { outer: outer ?? { corners: [], edges: [] }, courtyards }
-    })
-    .filter((outline) => checkRoofOutline(outline).length === 0)
-}
-
-describe.each(families)('%s', (_name, family) => {
+describe.each(outlineFamilies)('%s', (_name, family) => {
   it('have a roof at one pitch that obeys every law', () => {
     fc.assert(
       fc.property(outlines(family, fc.constant(eave(6))), (outline) => {
@@ -147,7 +110,7 @@ function areas(outline: RoofOutline, rename: (ring: number, edge: number) => str
   )
 }
 
-describe.each(families)('%s keep their facets', (_name, family) => {
+describe.each(outlineFamilies)('%s keep their facets', (_name, family) => {
   it('when turned, moved, wound the other way or begun at another corner', () => {
     const move = fc.record({
       deg: fc.double({ min: 0, max: 360, noNaN: true }),
