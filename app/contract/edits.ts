@@ -14,6 +14,7 @@ import {
 } from '../job/ids.ts'
 import { planFrameSchema } from '../job/places.ts'
 import { jobSheetSchema } from '../job/sheet.ts'
+import { edgeKindSchema, edgeOfFacetSchema } from '../roof/edge-by-hand.ts'
 import { facetSchema } from '../roof/facet.ts'
 import { houseOutlineSchema } from '../roof/house-outline.ts'
 import { write } from './procedure.ts'
@@ -50,7 +51,7 @@ export const editProcedures = {
     z.object({
       ...inJob,
       id: facetIdSchema.nullable(),
-      facet: facetSchema.omit({ id: true, from: true, setByHand: true }),
+      facet: facetSchema.omit({ id: true, from: true, setByHand: true, edgesByHand: true }),
     }),
     z.object({ id: facetIdSchema }),
   ),
@@ -67,6 +68,11 @@ export const editProcedures = {
   ),
   /** Lets a facet follow its outline again, forgetting what was set by hand. */
   'facets.follow-outline': write(z.object({ ...inJob, id: facetIdSchema }), done),
+  /** States the kind of one of a facet's edges, or leaves it to the slopes again where `kind` is null. */
+  'facets.set-edge': write(
+    z.object({ ...inJob, id: facetIdSchema, edge: edgeOfFacetSchema, kind: edgeKindSchema.nullable() }),
+    done,
+  ),
   'facets.remove': write(z.object({ ...inJob, id: facetIdSchema }), done),
   'photos.tag': write(
     z.object({ ...inJob, photoIds: z.array(photoIdSchema).min(1).max(20_000), set: photoTagsPatchSchema }),

@@ -23,7 +23,7 @@ export const describedJobSchema = z.strictObject({
   sheet: jobSheetSchema.prefault({}),
   frame: planFrameSchema.prefault({}),
   facets: z
-    .array(facetSchema.omit({ id: true, from: true, setByHand: true }).strict())
+    .array(facetSchema.omit({ id: true, from: true, setByHand: true, edgesByHand: true }).strict())
     .max(500)
     .default([]),
   cameras: z

@@ -36,7 +36,9 @@ export function drawPlan(input: {
     upAzimuthDeg: frame.upAzimuthDeg,
     frontAzimuthDeg: input.frontAzimuthDeg,
     facets: facets.map((facet) => facetShape(facet, frame)),
-    edges: roofEdges(facets, frame.upAzimuthDeg).map(({ kind, from, to }) => ({ kind, from, to })),
+    edges: roofEdges(facets, frame.upAzimuthDeg).map(({ kind, from, to, foundKind }) =>
+      foundKind === undefined ? { kind, from, to } : { kind, from, to, byHand: true },
+    ),
     pins,
     cameras,
     ...(input.zones?.kind === 'drawn' ? { zones: zonePieces(input.zones) } : {}),

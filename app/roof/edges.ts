@@ -1,6 +1,7 @@
 import type { PlanPoint } from '../job/places.ts'
 import type { FacetId } from '../job/ids.ts'
 import type { Facet } from './facet.ts'
+import { withKindsByHand } from './kinds-by-hand.ts'
 import { sheetDirection } from './plan-frame.ts'
 import type { EdgeKind } from './plan-drawing.ts'
 import { lengthFt, sidesOf, signedAreaSqFt } from './polygon.ts'
@@ -17,6 +18,9 @@ const ALONG = 0.1
 /** Where water leaves at more than about 20 degrees to an outer edge, the edge is an eave; flatter than that, a rake. */
 const EAVE = 0.35
 
+/** Slopes that pass over one line within this of each other meet there; farther apart there is a wall between them. */
+const ONE_HEIGHT_FT = 1 / 8
+
 /** A line on the roof where facets meet or end, with its lengths. */
 export interface RoofEdge {
   readonly kind: EdgeKind
@@ -24,8 +28,10 @@ export interface RoofEdge {
   readonly to: PlanPoint
   readonly planLengthFt: number
   readonly trueLengthFt: number
-  /** One facet at the outside of the roof, two inside. */
+  /** One facet at the outside of the roof and on both sides of a step, two where slopes meet. */
   readonly facetIds: readonly FacetId[]
+  /** What the edge is by the slopes alone, where a person has stated its kind. */
+  readonly foundKind?: EdgeKind
 }
 
 interface FacetSide {
@@ -37,10 +43,14 @@ interface FacetSide {
   readonly along: { readonly x: number; readonly y: number }
   /** Unit vector at right angles to the side, into the facet. */
   readonly inward: { readonly x: number; readonly y: number }
+  /** Unit vector in the direction that water runs. */
+  readonly downhill: { readonly x: number; readonly y: number }
   /** How water runs at the side, -1 to 1: negative towards and over it, positive away from it into the facet. */
   readonly awayFromSide: number
   /** Feet of rise along the side per foot of plan length. */
   readonly risePerFt: number
+  /** Height of the facet at a place, feet; null where its eave's height is not known. */
+  readonly heightAt: (place: PlanPoint) => number | null
 }
 
 /** From and to, feet from the start of a side. */
@@ -49,6 +59,8 @@ type Stretch = readonly [number, number]
 /**
  * Finds every ridge, hip, valley, eave, rake and break of a roof from its facets' outlines, pitches and downslope
  * directions. Sides of two facets that lie on one line are matched where they overlap; what is left over is the outside.
+ * Where both heights are known and differ, there are two edges at two heights: the lower slope ends in a step, the higher
+ * one at an outer edge of its own. What a person stated about an edge goes before all that.
  *
  * True length of a straight edge is sqrt(plan^2 + rise^2), the rise taken from the facets' own slopes.
  */
@@ -63,13 +75,13 @@ export function roofEdges(facets: readonly Facet[], upAzimuthDeg: number): reado
       if (shared === null) return
       taken[index]?.push(shared.onSide)
       taken[otherIndex]?.push(shared.onOther)
-      inner.push(makeEdge(innerKind(side, other), [side, other], shared.onSide))
+      inner.push(...edgesBetween(side, other, shared.onSide))
     })
   })
   const outer = sides.flatMap((side, index) =>
     freeStretches(side.lengthFt, taken[index] ?? []).map((free) => makeEdge(outerKind(side), [side], free)),
   )
-  return [...inner, ...outer]
+  return withKindsByHand([...inner, ...outer], facets, upAzimuthDeg)
 }
 
 /** Sum of true lengths by kind, feet; kinds that the roof doesn't have are 0. */
@@ -90,6 +102,7 @@ export function edgeTotals(edges: readonly RoofEdge[]): Readonly<Record<EdgeKind
 
 function facetSides(facet: Facet, upAzimuthDeg: number): readonly FacetSide[] {
   const downhill = sheetDirection(facet.downslopeAzimuthDeg, upAzimuthDeg)
+  const heightAt = heightOver(facet, downhill)
   const handed = signedAreaSqFt(facet.outline) >= 0 ? 1 : -1
   return sidesOf(facet.outline).flatMap(({ from, to }) => {
     const length = lengthFt(from, to)
@@ -104,11 +117,67 @@ function facetSides(facet: Facet, upAzimuthDeg: number): readonly FacetSide[] {
         lengthFt: length,
         along,
         inward,
+        downhill,
         awayFromSide: downhill.x * inward.x + downhill.y * inward.y,
         risePerFt: (facet.pitchRise / 12) * Math.abs(downhill.x * along.x + downhill.y * along.y),
+        heightAt,
       },
     ]
   })
+}
+
+/** A facet that follows an outline has its lowest corners on its eave. */
+function heightOver(
+  { from, outline, pitchRise }: Facet,
+  downhill: { readonly x: number; readonly y: number },
+): FacetSide['heightAt'] {
+  const eaveHeightFt = from?.eaveHeightFt
+  if (eaveHeightFt === undefined) return () => null
+  const reachFt = ({ xFt, yFt }: PlanPoint) => xFt * downhill.x + yFt * downhill.y
+  const eaveFt = Math.max(...outline.map(reachFt))
+  return (place) => eaveHeightFt + ((eaveFt - reachFt(place)) * pitchRise) / 12
+}
+
+/** What lies along a stretch that two sides share: one edge where the slopes meet, two where a wall stands between them. */
+function edgesBetween(side: FacetSide, other: FacetSide, stretch: Stretch): readonly RoofEdge[] {
+  const gapAt = (alongFt: number): number => {
+    const place = pointOn(side, alongFt)
+    const [own, others] = [side.heightAt(place), other.heightAt(place)]
+    return own === null || others === null ? 0 : own - others
+  }
+  const [start, end] = stretch
+  const [first, last] = isMeantToMeet(side.facet, other.facet) ? [0, 0] : [gapAt(start), gapAt(end)]
+  if (Math.max(Math.abs(first), Math.abs(last)) < ONE_HEIGHT_FT) {
+    const meets = side.heightAt(side.from) !== null && other.heightAt(other.from) !== null
+    return meets && isOneSlope(side, other) ? [] : [makeEdge(innerKind(side, other), [side, other], stretch)]
+  }
+  const crossesAt = start + ((end - start) * first) / (first - last)
+  const crosses = first * last < 0 && crossesAt - start >= LEAST_EDGE_FT && end - crossesAt >= LEAST_EDGE_FT
+  const parts: readonly Stretch[] = crosses
+    ? [
+        [start, crossesAt],
+        [crossesAt, end],
+      ]
+    : [stretch]
+  return parts.flatMap((part) => {
+    const onOther = part.map((ft) => placeOn(other, pointOn(side, ft)).alongFt).toSorted((a, b) => a - b)
+    const otherPart: Stretch = [onOther[0] ?? 0, onOther[1] ?? 0]
+    const isHigher = gapAt((part[0] + part[1]) / 2) > 0
+    const [higher, lower] = isHigher ? [side, other] : [other, side]
+    const [higherPart, lowerPart] = isHigher ? [part, otherPart] : [otherPart, part]
+    return [makeEdge(outerKind(higher), [higher], higherPart), makeEdge('step', [lower], lowerPart)]
+  })
+}
+
+/** A slope that runs on over the line where two outlines meet has no edge there. */
+function isOneSlope(a: FacetSide, b: FacetSide): boolean {
+  const isOneWay = a.downhill.x * b.downhill.x + a.downhill.y * b.downhill.y > 1 - ALONG ** 2 / 2
+  return isOneWay && a.facet.pitchRise === b.facet.pitchRise && a.facet.from?.outlineId !== b.facet.from?.outlineId
+}
+
+/** A pitch or direction that was corrected by hand puts a slope out of its neighbours' heights; it meets them all the same. */
+function isMeantToMeet(a: Facet, b: Facet): boolean {
+  return a.from?.outlineId === b.from?.outlineId && a.setByHand.length + b.setByHand.length > 0
 }
 
 /**
@@ -128,6 +197,10 @@ function placeOn(line: FacetSide, p: PlanPoint): { readonly alongFt: number; rea
   const x = p.xFt - line.from.xFt
   const y = p.yFt - line.from.yFt
   return { alongFt: x * line.along.x + y * line.along.y, offFt: Math.abs(x * line.along.y - y * line.along.x) }
+}
+
+function pointOn({ from, along }: FacetSide, ft: number): PlanPoint {
+  return { xFt: from.xFt + along.x * ft, yFt: from.yFt + along.y * ft }
 }
 
 function overlap(side: FacetSide, other: FacetSide): Stretch | null {
@@ -189,18 +262,14 @@ function isLevel(side: FacetSide): boolean {
 
 function makeEdge(kind: EdgeKind, sides: readonly [FacetSide, ...FacetSide[]], stretch: Stretch): RoofEdge {
   const [side] = sides
-  const at = (ft: number): PlanPoint => ({
-    xFt: side.from.xFt + side.along.x * ft,
-    yFt: side.from.yFt + side.along.y * ft,
-  })
   const planLengthFt = stretch[1] - stretch[0]
   const rises = sides.map((s) => s.risePerFt)
   // Two slopes that meet climb alike along the line. At a step they need not: what covers it follows the steeper one.
   const risePerFt = kind === 'step' ? Math.max(...rises) : rises.reduce((sum, rise) => sum + rise, 0) / rises.length
   return {
     kind,
-    from: at(stretch[0]),
-    to: at(stretch[1]),
+    from: pointOn(side, stretch[0]),
+    to: pointOn(side, stretch[1]),
     planLengthFt,
     trueLengthFt: planLengthFt * Math.hypot(1, risePerFt),
     facetIds: sides.map((s) => s.facet.id),

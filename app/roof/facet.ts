@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { edgeIdSchema, facetIdSchema, outlineIdSchema } from '../job/ids.ts'
 import { azimuthDegSchema, planPointSchema } from '../job/places.ts'
+import { edgeByHandSchema } from './edge-by-hand.ts'
 
 /** Pitch as the trade writes it: inches of rise in 12 inches of run. 0 is flat; above 36 is a wall, not a roof. */
 export const pitchRiseSchema = z
@@ -34,9 +35,14 @@ export const facetSchema = z.object({
   /** The direction that the slope faces, downhill. */
   downslopeAzimuthDeg: azimuthDegSchema,
   inspected: inspectedShareSchema.prefault({}),
-  /** The outline's edge that this facet rises from; null when the facet was drawn by itself. */
-  from: z.object({ outlineId: outlineIdSchema, edgeId: edgeIdSchema }).nullable().default(null),
+  /** The outline's edge that this facet rises from, and its height, feet; null when the facet was drawn by itself. */
+  from: z
+    .object({ outlineId: outlineIdSchema, edgeId: edgeIdSchema, eaveHeightFt: z.number().optional() })
+    .nullable()
+    .default(null),
   /** Fields that stay as a person set them when the outline changes. */
   setByHand: z.array(handSetSchema).max(3).default([]),
+  /** Edges whose kind a person has stated. Left out when there are none. */
+  edgesByHand: z.array(edgeByHandSchema).max(100).optional(),
 })
 export type Facet = z.output<typeof facetSchema>

@@ -27,6 +27,8 @@ function planOf(existing: readonly Facet[] = [], upAzimuthDeg = 0) {
   let next = existing.length
   return {
     existing,
+    former: [],
+    neighbours: [],
     frame: planFrameSchema.parse({ upAzimuthDeg }),
     frontAzimuthDeg: 180,
     newId: () => facetIdSchema.parse(`facet-${++next}`),

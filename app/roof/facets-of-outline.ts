@@ -5,69 +5,122 @@ import { wrapDegrees } from './angles.ts'
 import { nextLetters } from './facet-letters.ts'
 import { roofOutlineOf, type HouseOutline } from './house-outline.ts'
 import { azimuthOf } from './plan-frame.ts'
-import { buildRoof } from './skeleton/build-roof.ts'
+import { buildRoofBeside } from './skeleton/build-roof-beside.ts'
 import type { BuiltFacet } from './skeleton/built-roof.ts'
-import { roofFaultSentence } from './skeleton/roof-faults.ts'
+import { overlapSentence, roofFaultSentence, type RoofFault } from './skeleton/roof-faults.ts'
 
-/** The facets that follow from an outline, or the sentence that says why there are none. */
+/** The facets that follow from an outline, or why there are none: what is wrong in a word, and as a sentence. */
 export type OutlineFacets =
-  | { readonly ok: true; readonly facets: readonly Facet[]; readonly removed: readonly FacetId[] }
-  | { readonly ok: false; readonly sentence: string }
+  | {
+      readonly ok: true
+      readonly facets: readonly Facet[]
+      readonly removed: readonly FacetId[]
+      /** Facets that had gone and are there again. */
+      readonly returned: readonly FacetId[]
+    }
+  | { readonly ok: false; readonly fault: RoofFault['kind'] | 'ring-facet'; readonly sentence: string }
+
+/** What stands round an outline when its facets are made. */
+export interface OutlinePlan {
+  /** All facets of the job, also those of other outlines. */
+  readonly existing: readonly Facet[]
+  /** Facets that the outline's edges bore once and do no more, the last one first. */
+  readonly former: readonly Facet[]
+  /** Other outlines of the house. */
+  readonly neighbours: readonly HouseOutline[]
+  readonly frame: PlanFrame
+  readonly frontAzimuthDeg: number | null
+  /** Asked once for each new facet. */
+  readonly newId: () => FacetId
+}
 
 /**
  * Builds the roof over an outline and turns it into the facets of a plan. A facet that rises from an edge it rose from
- * before keeps its identity, letter, name and what was inspected; what a person set on it by hand stays. New facets get
+ * before keeps its identity, letter, name and what was inspected; what a person set on it by hand stays. An edge that bears
+ * a slope again, such as a gable turned back into an eave, gets back the facet that it bore last: identity, name, what was
+ * inspected, what was stated about its edges, and its letter unless another facet has taken it meanwhile. New facets get
  * the next letters round the house; facets whose edge no longer bears one are named as removed.
- *
- * @param plan `existing` are all facets of the job, also those of other outlines; `newId` is asked once for each new facet
  */
-export function facetsOfOutline(
-  outline: HouseOutline,
-  plan: {
-    readonly existing: readonly Facet[]
-    readonly frame: PlanFrame
-    readonly frontAzimuthDeg: number | null
-    readonly newId: () => FacetId
-  },
-): OutlineFacets {
-  const built = buildRoof(roofOutlineOf(outline))
+export function facetsOfOutline(outline: HouseOutline, plan: OutlinePlan): OutlineFacets {
+  const built = buildRoofBeside(roofOutlineOf(outline), plan.neighbours.map(roofOutlineOf))
   if (!built.ok) {
     const [fault] = built.faults
-    return { ok: false, sentence: fault === undefined ? 'This outline has no roof.' : roofFaultSentence(fault) }
+    return fault === undefined
+      ? { ok: false, fault: 'unsolved', sentence: 'This outline has no roof.' }
+      : { ok: false, fault: fault.kind, sentence: sentenceOf(fault, outline, plan.neighbours) }
   }
   if (built.roof.facets.some((facet) => facet.holes.length > 0)) {
-    return { ok: false, sentence: 'One slope runs all the way round a courtyard. Make two of its sides eaves.' }
+    return {
+      ok: false,
+      fault: 'ring-facet',
+      sentence: 'One slope runs all the way round a courtyard. Make two of its sides eaves.',
+    }
   }
   const mine = plan.existing.filter((facet) => facet.from?.outlineId === outline.id)
+  const taken = new Set(plan.existing.map(({ id }) => id))
+  const former = plan.former.filter((facet) => facet.from?.outlineId === outline.id && !taken.has(facet.id))
   const made = built.roof.facets.flatMap((facet) => {
     const edges = edgesUnder(outline, facet)
     const [edgeId] = edges
     if (edgeId === undefined) return []
-    const known = mine.find(({ from }) => from !== null && edges.includes(from.edgeId))
-    return [{ known, shape: shapeOf(facet, plan.frame), from: known?.from ?? { outlineId: outline.id, edgeId } }]
+    const rose = ({ from }: Facet) => from !== null && edges.includes(from.edgeId)
+    const known = mine.find(rose)
+    const back = known === undefined ? former.find(rose) : undefined
+    const from = {
+      outlineId: outline.id,
+      edgeId: (known ?? back)?.from?.edgeId ?? edgeId,
+      eaveHeightFt: outline.eaveHeightFt,
+    }
+    return [{ known, back, shape: { ...shapeOf(facet, plan.frame), from } }]
   })
-  const kept = made.flatMap(({ known, shape, from }) => (known === undefined ? [] : [followed(known, shape, from)]))
-  const unnamed = made.flatMap(({ known, shape, from }) =>
-    known === undefined ? [facetSchema.parse({ ...shape, id: plan.newId(), letter: 'X', from })] : [],
-  )
+  const kept = made.flatMap(({ known, shape }) => (known === undefined ? [] : [followed(known, shape)]))
   const staying = plan.existing.filter(
     (facet) => facet.from?.outlineId !== outline.id || kept.some(({ id }) => id === facet.id),
   )
-  const letters = new Map(
-    nextLetters(
-      staying.map((facet) => facet.letter),
-      unnamed,
-      { upAzimuthDeg: plan.frame.upAzimuthDeg, frontAzimuthDeg: plan.frontAzimuthDeg },
-    ).map(({ facetId, letter }) => [facetId, letter]),
+  const back = made.flatMap(({ back, shape }) =>
+    back === undefined ? [] : [facetSchema.parse({ ...back, ...shape, setByHand: [] })],
   )
+  const unnamed = made.flatMap(({ known, back, shape }) =>
+    known === undefined && back === undefined ? [facetSchema.parse({ ...shape, id: plan.newId(), letter: 'X' })] : [],
+  )
+  const lettered = withFreeLetters(back, staying)
+  const named = withLetters([...back.filter((facet) => !lettered.includes(facet)), ...unnamed], {
+    ...plan,
+    existing: [...staying, ...lettered],
+  })
   return {
     ok: true,
-    facets: [...kept, ...unnamed.map((facet) => ({ ...facet, letter: letters.get(facet.id) ?? facet.letter }))],
+    facets: [...kept, ...lettered, ...named],
     removed: mine.filter((facet) => !kept.some(({ id }) => id === facet.id)).map((facet) => facet.id),
+    returned: back.map(({ id }) => id),
   }
 }
 
+function sentenceOf(fault: RoofFault, outline: HouseOutline, neighbours: readonly HouseOutline[]): string {
+  if (fault.kind !== 'roofs-overlap') return roofFaultSentence(fault)
+  const other = neighbours[fault.other - 1]?.name ?? `outline ${fault.other}`
+  return overlapSentence(`"${outline.name}" and "${other}"`, fault.at)
+}
+
+/** Those of the facets whose letter nobody has taken meanwhile. */
+function withFreeLetters(facets: readonly Facet[], staying: readonly Facet[]): readonly Facet[] {
+  const taken = new Set(staying.map(({ letter }) => letter))
+  return facets.filter(({ letter }) => !taken.has(letter) && taken.add(letter))
+}
+
+function withLetters(facets: readonly Facet[], plan: OutlinePlan): readonly Facet[] {
+  const letters = new Map(
+    nextLetters(
+      plan.existing.map((facet) => facet.letter),
+      facets,
+      { upAzimuthDeg: plan.frame.upAzimuthDeg, frontAzimuthDeg: plan.frontAzimuthDeg },
+    ).map(({ facetId, letter }) => [facetId, letter]),
+  )
+  return facets.map((facet) => ({ ...facet, letter: letters.get(facet.id) ?? facet.letter }))
+}
+
 type Shape = Pick<Facet, 'outline' | 'pitchRise' | 'downslopeAzimuthDeg'>
+type Following = Shape & Pick<Facet, 'from'>
 
 /** Directions to a ten-thousandth of a degree: a person reads "180", not what is left of the arithmetic. */
 function shapeOf({ outline, pitchRise, downhill }: BuiltFacet, { upAzimuthDeg }: PlanFrame): Shape {
@@ -76,9 +129,9 @@ function shapeOf({ outline, pitchRise, downhill }: BuiltFacet, { upAzimuthDeg }:
 }
 
 /** What was set by hand stays; the rest follows the outline. */
-function followed(known: Facet, shape: Shape, from: Facet['from']): Facet {
+function followed(known: Facet, shape: Following): Facet {
   const byHand = Object.fromEntries(known.setByHand.map((field) => [field, known[field]]))
-  return facetSchema.parse({ ...known, ...shape, ...byHand, from })
+  return facetSchema.parse({ ...known, ...shape, ...byHand })
 }
 
 function edgesUnder(outline: HouseOutline, facet: BuiltFacet): readonly EdgeId[] {

@@ -96,6 +96,8 @@ export type EdgeKind = (typeof edgeKinds)[number]
 
 export interface EdgeShape {
   readonly kind: EdgeKind
+  /** Its kind was stated by a person, not found from the slopes. */
+  readonly byHand?: true
   readonly from: PlanPoint
   readonly to: PlanPoint
 }

@@ -1,57 +1,21 @@
 import { refuse } from '../../app/contract/app-error.ts'
 import type { ParsedInput } from '../../app/contract/contract.ts'
-import { facetIdSchema, outlineIdSchema, type FacetId, type JobId } from '../../app/job/ids.ts'
+import { facetIdSchema, type FacetId, type JobId } from '../../app/job/ids.ts'
 import type { PlanFrame } from '../../app/job/places.ts'
+import { edgeKindWords } from '../../app/roof/edge-by-hand.ts'
+import { roofEdges } from '../../app/roof/edges.ts'
 import { facetSchema, type Facet, type HandSet } from '../../app/roof/facet.ts'
-import { facetsOfOutline } from '../../app/roof/facets-of-outline.ts'
-import { houseOutlineSchema, type HouseOutline } from '../../app/roof/house-outline.ts'
+import { facetsWithEdgeKind } from '../../app/roof/kinds-by-hand.ts'
 import { checkOutline, outlineFaultSentence } from '../../app/roof/outline.ts'
 import type { ReadDb } from '../store/database.ts'
 import type { Write } from '../store/record-edits.ts'
-import { listPhotos } from '../store/records/photos.ts'
-import { facetTable, findingTable, outlineTable, readingTable } from '../store/records/tables.ts'
+import { facetTable } from '../store/records/tables.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { editJob } from './edit-job.ts'
 import type { Area } from './handlers.ts'
+import { needOutline, outlineFacetWrites } from './outlines-area.ts'
 import { needJob } from './snapshot.ts'
-
-/** Outlines of the house, and the facets that follow from them. */
-export function outlinesArea(world: DeskWorld): Area<'outlines'> {
-  return {
-    'outlines.save': ({ jobId, id, outline }) =>
-      editJob(world, jobId, (db) => {
-        if (id !== null) needOutline(db, jobId, id)
-        const after = houseOutlineSchema.parse({ ...outline, id: id ?? outlineIdSchema.parse(world.newId()) })
-        if (outlineTable.list(db, jobId).some((other) => other.id !== after.id && other.name === after.name)) {
-          refuse('conflict', `An outline called "${after.name}" is there already.`, {
-            about: 'name',
-            help: 'Give it another name.',
-          })
-        }
-        return {
-          summary: `${id === null ? 'Draw' : 'Change'} the outline "${after.name}"`,
-          writes: [{ record: 'outline', id: after.id, after }, ...facetWrites(world, jobId, { db, outline: after })],
-          result: { id: after.id },
-        }
-      }),
-    'outlines.remove': ({ jobId, id }) =>
-      editJob(world, jobId, (db) => {
-        const outline = needOutline(db, jobId, id)
-        const facets = facetTable.list(db, jobId).filter((facet) => facet.from?.outlineId === id)
-        return {
-          summary: `Remove the outline "${outline.name}"`,
-          writes: [
-            { record: 'outline', id, after: null },
-            ...facets.flatMap((facet): Write[] => [
-              { record: 'facet', id: facet.id, after: null },
-              ...withoutFacet(db, jobId, facet.id),
-            ]),
-          ],
-          result: {},
-        }
-      }),
-  }
-}
+import { withoutFacet } from './tied-to-facet.ts'
 
 /** Facets of the roof plan. */
 export function facetsArea(world: DeskWorld): Area<'facets'> {
@@ -83,10 +47,11 @@ export function facetsArea(world: DeskWorld): Area<'facets'> {
           .map((one): Facet => (one.id === id ? { ...one, setByHand: [] } : one))
         return {
           summary: `Let facet ${facet.letter} follow its outline`,
-          writes: facetWrites(world, jobId, { db, outline, existing: released }),
+          writes: outlineFacetWrites(world, jobId, { db, outline, existing: released }),
           result: {},
         }
       }),
+    'facets.set-edge': (asked) => setEdge(world, asked),
     'facets.remove': ({ jobId, id }) =>
       editJob(world, jobId, (db) => {
         const facet = needFacet(db, jobId, id)
@@ -122,11 +87,38 @@ function saveFacet(world: DeskWorld, { jobId, id, facet }: ParsedInput<'facets.s
       id: known?.id ?? facetIdSchema.parse(world.newId()),
       from: known?.from ?? null,
       setByHand: known === null ? [] : handSets(known, facet),
+      ...(known?.edgesByHand === undefined ? {} : { edgesByHand: known.edgesByHand }),
     })
     return {
       summary: `${known === null ? 'Add' : 'Change'} facet ${after.letter}`,
       writes: [{ record: 'facet', id: after.id, after }],
       result: { id: after.id },
+    }
+  })
+}
+
+/** States what an edge of a facet is, or lets it follow from the slopes again. */
+function setEdge(world: DeskWorld, { jobId, id, edge, kind }: ParsedInput<'facets.set-edge'>): Record<string, never> {
+  return editJob(world, jobId, (db) => {
+    const facet = needFacet(db, jobId, id)
+    const facets = facetTable.list(db, jobId)
+    const { upAzimuthDeg } = needJob(db, jobId).job.frame
+    const changed = facetsWithEdgeKind(
+      { facets, edges: roofEdges(facets, upAzimuthDeg), upAzimuthDeg },
+      { facet, edge, kind },
+    )
+    if (changed === null) {
+      return refuse('not-found', `Facet ${facet.letter} has no such edge any more.`, {
+        about: 'edge',
+        help: 'The roof has changed. Look at the edges of the facet again.',
+      })
+    }
+    const other = edge.at === 'shared' ? facets.find((one) => one.id === edge.with) : undefined
+    const words = other === undefined ? `an edge of facet ${facet.letter}` : `edge ${facet.letter}-${other.letter}`
+    return {
+      summary: kind === null ? `Let ${words} follow the slopes` : `State that ${words} is a ${edgeKindWords[kind]}`,
+      writes: changed.map((after): Write => ({ record: 'facet', id: after.id, after })),
+      result: {},
     }
   })
 }
@@ -144,29 +136,6 @@ export function facetsInFrame(db: ReadDb, jobId: JobId, frame: PlanFrame): reado
     })
 }
 
-function facetWrites(
-  world: DeskWorld,
-  jobId: JobId,
-  {
-    db,
-    outline,
-    existing = facetTable.list(db, jobId),
-  }: { db: ReadDb; outline: HouseOutline; existing?: readonly Facet[] },
-): readonly Write[] {
-  const { job } = needJob(db, jobId)
-  const built = facetsOfOutline(outline, {
-    existing,
-    frame: job.frame,
-    frontAzimuthDeg: job.sheet.property.frontAzimuthDeg,
-    newId: (): FacetId => facetIdSchema.parse(world.newId()),
-  })
-  if (!built.ok) return refuse('invalid', built.sentence, { about: 'outline' })
-  return [
-    ...built.removed.flatMap((id): Write[] => [{ record: 'facet', id, after: null }, ...withoutFacet(db, jobId, id)]),
-    ...built.facets.map((facet): Write => ({ record: 'facet', id: facet.id, after: facet })),
-  ]
-}
-
 /** What of a facet that follows an outline a person has now set: what was set before, and what differs. */
 function handSets(known: Facet, now: Pick<Facet, HandSet>): readonly HandSet[] {
   if (known.from === null) return []
@@ -176,27 +145,6 @@ function handSets(known: Facet, now: Pick<Facet, HandSet>): readonly HandSet[] {
   )
 }
 
-function needOutline(db: ReadDb, jobId: string, id: string): HouseOutline {
-  return outlineTable.get(db, { jobId, id }) ?? refuse('not-found', 'This outline is no longer in the job.')
-}
-
 function needFacet(db: ReadDb, jobId: string, id: string): Facet {
   return facetTable.get(db, { jobId, id }) ?? refuse('not-found', 'This facet is no longer in the job.')
-}
-
-/** What points to a facet lets go of it in the same step, so that undo brings both back. */
-function withoutFacet(db: ReadDb, jobId: string, facetId: string): readonly Write[] {
-  return [
-    ...listPhotos(db, jobId)
-      .filter((photo) => photo.tags.facetId === facetId)
-      .map((photo): Write => ({ record: 'photo', id: photo.id, after: { ...photo.tags, facetId: null } })),
-    ...findingTable
-      .list(db, jobId)
-      .filter((finding) => finding.facetId === facetId)
-      .map((finding): Write => ({ record: 'finding', id: finding.id, after: { ...finding, facetId: null } })),
-    ...readingTable
-      .list(db, jobId)
-      .filter((reading) => reading.facetId === facetId)
-      .map((reading): Write => ({ record: 'reading', id: reading.id, after: { ...reading, facetId: null } })),
-  ]
 }

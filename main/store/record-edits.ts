@@ -2,7 +2,7 @@ import { refuse } from '../../app/contract/app-error.ts'
 import { digestOf } from '../../app/evidence/log-chain.ts'
 import { recordKindSchema, type LogEntry, type RecordKind } from '../../app/evidence/log-entry.ts'
 import { z } from 'zod'
-import { row, run, type ReadDb, type WriteDb } from './database.ts'
+import { row, rows, run, type ReadDb, type WriteDb } from './database.ts'
 import { touchJob } from './jobs.ts'
 import { fromJson } from './json-column.ts'
 import { appendLog, type Author } from './log.ts'
@@ -23,6 +23,7 @@ export interface Write {
 const changeSchema = z.object({ record: recordKindSchema, id: z.string(), before: z.unknown(), after: z.unknown() })
 type Change = z.output<typeof changeSchema>
 
+const changesRowSchema = z.object({ changes: z.string() })
 const stepRowSchema = z.object({ id: z.number(), log_seq: z.number(), summary: z.string(), changes: z.string() })
 
 /** Widens a table of one type of record to one that checks what it is given. */
@@ -91,6 +92,22 @@ export function redoStep(db: WriteDb, jobId: string, author: Author): string | n
 /** What undo and redo would do, in words. */
 export function historyState(db: ReadDb, jobId: string): { undo: string | null; redo: string | null } {
   return { undo: findStep(db, jobId, 'undo')?.summary ?? null, redo: findStep(db, jobId, 'redo')?.summary ?? null }
+}
+
+/** The changes of the steps that stand and removed a record of a kind, the newest step first. */
+export function standingSteps(
+  db: ReadDb,
+  jobId: string,
+  { removing }: { readonly removing: RecordKind },
+): readonly (readonly Change[])[] {
+  return rows(
+    db,
+    `select changes from steps where job_id = :jobId and undone = 0
+       and changes like :mark and changes like '%"after":null%' order by id desc`,
+    { jobId, mark: `%"record":"${removing}"%` },
+  )
+    .map((found) => fromJson(z.array(changeSchema), changesRowSchema.parse(found).changes, 'undo step'))
+    .filter((changes) => changes.some(({ record, after }) => record === removing && after === null))
 }
 
 function replay(

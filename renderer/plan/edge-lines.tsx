@@ -35,3 +35,32 @@ export const EdgeLines = memo(function EdgeLines({ edges }: { edges: PlanDrawing
     </g>
   )
 })
+
+/** A lozenge on each edge whose kind was stated by hand, in pixels from the plan's origin. */
+export const ByHandMarks = memo(function ByHandMarks({ edges, scale }: Pick<PlanDrawing, 'edges'> & { scale: number }) {
+  return (
+    <g>
+      {edges
+        .filter(({ byHand }) => byHand === true)
+        .map(({ from, to }) => (
+          <path
+            key={`${from.xFt} ${from.yFt} ${to.xFt} ${to.yFt}`}
+            d={BY_HAND_PATH}
+            className={styles['byHand']}
+            transform={`translate(${((from.xFt + to.xFt) / 2) * scale} ${((from.yFt + to.yFt) / -2) * scale})`}
+          />
+        ))}
+    </g>
+  )
+})
+
+const BY_HAND_PATH = 'M0 -5.5L5.5 0L0 5.5L-5.5 0Z'
+
+/** The lozenge as the legend shows it. */
+export function ByHandSign() {
+  return (
+    <svg width="34" height="13" viewBox="-17 -6.5 34 13" aria-hidden="true">
+      <path d={BY_HAND_PATH} className={styles['byHand']} />
+    </svg>
+  )
+}

@@ -11,6 +11,7 @@ import { countWords } from '../ui/quantity-words.ts'
 import { saveFacet } from './facet-edits.ts'
 import { HandSetLine } from './outlines/hand-set.tsx'
 import styles from './facet-details.module.css'
+import { FacetEdges } from './facet-edges.tsx'
 import { FacetWorking } from './facet-working.tsx'
 import { faultOfLetter } from './new-facet-panel.tsx'
 import { SavedText } from './saved-text.tsx'
@@ -76,6 +77,7 @@ function FacetForm({ facet }: { facet: Facet }) {
       />
       <HandSetLine facet={facet} />
       <FacetWorking facet={facet} />
+      <FacetEdges facet={facet} />
       <InspectedFields facet={facet} save={save} />
       <p className={styles['quiet']}>
         {countWords(here.findings, 'finding')} and {countWords(here.photos, 'photo')} are on this facet.

@@ -2,6 +2,7 @@ import { memo, useMemo } from 'react'
 import type { PlanPoint } from '../../app/job/places.ts'
 import type { FacetShape, PlanDrawing } from '../../app/roof/plan-drawing.ts'
 import { classNames } from '../ui/class-names.ts'
+import { type LabelDetail, labelDetails } from './label-detail.ts'
 import { labelPlace } from './label-place.ts'
 import { outlinePath } from './outline-path.ts'
 import { hitAttribute } from './plan-hit.ts'
@@ -33,7 +34,9 @@ const FacetOutline = memo(function FacetOutline({ facet, state }: { facet: Facet
       className={classNames(styles['facet'], styles[state])}
       vectorEffect="non-scaling-stroke"
       {...hitAttribute({ kind: 'facet', id: facet.id })}
-    />
+    >
+      {facet.letter === '' ? null : <title>{`Facet ${facet.letter}`}</title>}
+    </path>
   )
 })
 
@@ -50,12 +53,19 @@ export const FacetLabels = memo(function FacetLabels({ facets, pins, scale }: Fa
     const markers = pins.map((pin) => pin.markerAt)
     return facets.map((facet) => ({ facet, place: labelPlace(facet.outline, facet.labelAt, markers) }))
   }, [facets, pins])
+  const details = useMemo(
+    () =>
+      labelDetails(
+        places.map(({ place }) => place),
+        scale,
+      ),
+    [places, scale],
+  )
   return (
     <g>
-      {places.map(({ facet, place }) => {
-        const roomPx = place.roomFt * scale
-        const detail = roomPx > 34 ? 'full' : roomPx > 20 ? 'arrow' : 'letter'
-        return (
+      {places.map(({ facet, place }, index) => {
+        const detail = details[index] ?? 'none'
+        return detail === 'none' ? null : (
           <g key={facet.id} transform={atScale(place.at, scale)}>
             <FacetLabel facet={facet} detail={detail} />
           </g>
@@ -72,7 +82,7 @@ export function atScale(at: PlanPoint, scale: number): string {
 
 interface FacetLabelProps {
   readonly facet: FacetShape
-  readonly detail: 'full' | 'arrow' | 'letter'
+  readonly detail: Exclude<LabelDetail, 'none'>
 }
 
 const FacetLabel = memo(function FacetLabel({ facet, detail }: FacetLabelProps) {
@@ -80,10 +90,10 @@ const FacetLabel = memo(function FacetLabel({ facet, detail }: FacetLabelProps) 
   const turn = (Math.atan2(downhill.x, downhill.y) * 180) / Math.PI
   return (
     <g className={styles['label']}>
-      <text className={styles['letter']} textAnchor="middle" dominantBaseline="central">
+      <text className={classNames(styles['letter'], styles[detail])} textAnchor="middle" dominantBaseline="central">
         {facet.letter}
       </text>
-      {detail === 'letter' ? null : (
+      {detail === 'letter' || detail === 'small' ? null : (
         <path className={styles['downhill']} d="M0 -14V-31M-4.5 -26L0 -31.5L4.5 -26" transform={`rotate(${turn})`} />
       )}
       {detail === 'full' ? <PitchText facet={facet} /> : null}

@@ -126,9 +126,12 @@ function RoofSums() {
   const { facets, job } = useJob()
   const { upAzimuthDeg } = job.frame
   const sums = useMemo(() => {
-    const edges = edgeTotals(roofEdges(facets, upAzimuthDeg))
-    const kinds = (Object.keys(edgeWords) as EdgeKind[]).filter((kind) => edges[kind] > 0)
-    return { totals: roofTotals(facets), lengths: kinds.map((kind) => ({ kind, lengthFt: edges[kind] })) }
+    const edges = roofEdges(facets, upAzimuthDeg)
+    const totals = edgeTotals(edges)
+    const kinds = (Object.keys(edgeWords) as EdgeKind[]).filter((kind) => totals[kind] > 0)
+    const byHand = (kind: EdgeKind) => edges.filter((edge) => edge.kind === kind && edge.foundKind !== undefined).length
+    const lengths = kinds.map((kind) => ({ kind, lengthFt: totals[kind], byHand: byHand(kind) }))
+    return { totals: roofTotals(facets), lengths }
   }, [facets, upAzimuthDeg])
   const { planAreaSqFt, areaSqFt, squares } = sums.totals
   return (
@@ -140,9 +143,10 @@ function RoofSums() {
         on {areaFigure(planAreaSqFt)} sq ft of plan, no waste added
       </p>
       <p className={styles['lengths']}>
-        {sums.lengths.map(({ kind, lengthFt }) => (
+        {sums.lengths.map(({ kind, lengthFt, byHand }) => (
           <span key={kind}>
             {edgeWords[kind]} {feetInches(lengthFt)}
+            {byHand === 0 ? '' : ` (${byHand} stated by hand)`}
           </span>
         ))}
       </p>

@@ -1,5 +1,5 @@
 import { CameraMarks } from './camera-marks.tsx'
-import { EdgeLines } from './edge-lines.tsx'
+import { ByHandMarks, EdgeLines } from './edge-lines.tsx'
 import { FacetLabels, FacetShapes } from './facet-shapes.tsx'
 import { PinLines, PinMarks } from './pin-marks.tsx'
 import type { PlanDrawing } from '../../app/roof/plan-drawing.ts'
@@ -37,6 +37,7 @@ export function PlanShapes({ drawing, highlights, view }: PlanShapesProps) {
       </g>
       <g transform={`translate(${originX} ${originY})`}>
         <CameraMarks cameras={drawing.cameras} stateOf={highlights.photo} scale={scale} />
+        <ByHandMarks edges={drawing.edges} scale={scale} />
         <FacetLabels facets={facets} pins={pins} scale={scale} />
         <PinMarks pins={pins} stateOf={highlights.finding} scale={scale} />
       </g>

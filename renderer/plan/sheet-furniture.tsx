@@ -1,6 +1,6 @@
 import { sheetDirection } from '../../app/roof/plan-frame.ts'
 import type { EdgeKind, PlanBounds, PlanDrawing } from '../../app/roof/plan-drawing.ts'
-import { edgeClass, edgeWords } from './edge-lines.tsx'
+import { ByHandSign, edgeClass, edgeWords } from './edge-lines.tsx'
 import styles from './plan-canvas.module.css'
 import { roundLengthFt, toScreen, type PlanView } from './plan-view.ts'
 
@@ -59,6 +59,12 @@ export function Legend({ drawing }: { drawing: PlanDrawing }) {
           {edgeWords[kind]}
         </li>
       ))}
+      {drawing.edges.some(({ byHand }) => byHand === true) ? (
+        <li>
+          <ByHandSign />
+          Edge stated by hand
+        </li>
+      ) : null}
       {hasDamage ? <PinKey filled words="Damage" /> : null}
       {hasOther ? <PinKey filled={false} words="Other finding" /> : null}
       {drawing.cameras.length > 0 ? <CameraKey /> : null}

@@ -31,19 +31,16 @@ const DOUBLES = 1 / 16
 
 let library: Library | null = null
 
-/** Makes the library ready; false where it is not installed. Its loader looks for a browser. */
-export async function loadOutsideSkeleton(): Promise<boolean> {
+/** Makes the library ready. Its loader looks for a browser, and Node gives its exports as a default. */
+export async function loadOutsideSkeleton(): Promise<void> {
   const page: { self?: unknown; window?: unknown } = globalThis
   page.self ??= globalThis
   page.window ??= globalThis
-  try {
-    const { SkeletonBuilder } = await import('straight-skeleton')
-    await SkeletonBuilder.init()
-    library = SkeletonBuilder
-    return true
-  } catch {
-    return false
-  }
+  const loaded: { SkeletonBuilder?: Library; default?: { SkeletonBuilder: Library } } =
+    await import('straight-skeleton')
+  library = loaded.default?.SkeletonBuilder ?? loaded.SkeletonBuilder ?? null
+  if (library === null) throw new Error('The package straight-skeleton has no SkeletonBuilder.')
+  await library.init()
 }
 
 /** Rings in single precision, the outside counter-clockwise and courtyards clockwise, as the library takes them. */

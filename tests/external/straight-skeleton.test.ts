@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { describe, expect, it } from 'vitest'
+import { beforeAll, describe, expect, it } from 'vitest'
 import type { PlanPoint } from '../../app/job/places.ts'
 import { buildRoof } from '../../app/roof/skeleton/build-roof.ts'
 import { checkRoofOutline } from '../../app/roof/skeleton/check-outline.ts'
@@ -28,9 +28,9 @@ const families: readonly (readonly [string, fc.Arbitrary<PlanPoint[][]>])[] = [
   ['any simple outline', tangledHouses(evenlySpread).map((ring) => [ring])],
 ]
 
-const isThere = await loadOutsideSkeleton()
+describe('facets of one pitch have the areas that CGAL finds', () => {
+  beforeAll(loadOutsideSkeleton)
 
-describe.skipIf(!isThere)('facets of one pitch have the areas that CGAL finds', () => {
   it.each(families)('%s', async (_name, family) => {
     const counts = { agree: 0, passedOver: 0 }
     await fc.assert(

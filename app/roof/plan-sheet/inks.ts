@@ -20,6 +20,9 @@ export const FACET_FILL = '#F6F6F3'
 export const FACET_PICKED_FILL = '#BCD7EA'
 export const CAMERA_INK = VERMILION
 
+/** Stands after the letters of an edge whose kind was stated by hand. */
+export const BY_HAND = '*'
+
 /** How each kind of edge is drawn, and the two small letters that stand on it. Our own set. */
 export const EDGE_LOOKS = {
   ridge: { tag: 'ri', name: 'ridge', pen: { colour: INK, widthPt: 2.2, dashPt: [] } },

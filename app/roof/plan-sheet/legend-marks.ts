@@ -1,5 +1,5 @@
 import type { EdgeKind, PlanDrawing } from '../plan-drawing.ts'
-import { EDGE_LOOKS, INK, PAPER, QUIET_INK } from './inks.ts'
+import { BY_HAND, EDGE_LOOKS, INK, PAPER, QUIET_INK } from './inks.ts'
 import { centredText, line, plainText, type PlanMark, type SheetPoint, solidPen } from './marks.ts'
 import { marker } from './pin-marks.ts'
 import { cameraMarks } from './roof-marks.ts'
@@ -91,6 +91,10 @@ function edgeLegend(drawing: PlanDrawing, at: SheetPoint, columnPt: number): rea
   })
 }
 
+function byHandSign(at: SheetPoint): readonly PlanMark[] {
+  return [centredText(BY_HAND, { ...at, yPt: at.yPt + 3 }, { sizePt: 9, colour: INK, strong: true, onWhite: false })]
+}
+
 function signLegend(drawing: PlanDrawing, at: SheetPoint): readonly PlanMark[] {
   const rows: readonly {
     readonly shown: boolean
@@ -109,6 +113,7 @@ function signLegend(drawing: PlanDrawing, at: SheetPoint): readonly PlanMark[] {
       words: 'finding: other condition',
     },
     { shown: drawing.cameras.length > 0, sign: cameraSign, words: 'camera, looking' },
+    { shown: drawing.edges.some(({ byHand }) => byHand === true), sign: byHandSign, words: 'edge stated by hand' },
   ]
   return rows
     .filter((row) => row.shown)

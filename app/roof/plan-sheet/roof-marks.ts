@@ -1,5 +1,5 @@
 import type { CameraShape, EdgeKind, EdgeShape, FacetShape } from '../plan-drawing.ts'
-import { CAMERA_INK, EDGE_LOOKS, FACET_FILL, FACET_PICKED_FILL, INK, PAPER, QUIET_INK } from './inks.ts'
+import { BY_HAND, CAMERA_INK, EDGE_LOOKS, FACET_FILL, FACET_PICKED_FILL, INK, PAPER, QUIET_INK } from './inks.ts'
 import { centredText, line, type PlanMark, type SheetPoint, solidPen } from './marks.ts'
 import { labelPlace, outlineDistance, tagPlace } from './label-places.ts'
 import type { SoftBox } from './pin-places.ts'
@@ -104,11 +104,15 @@ export function edgeMarks(edges: readonly EdgeShape[], toSheet: ToSheet, pins: r
     .sort((a, b) => DRAWN_ORDER[a.kind] - DRAWN_ORDER[b.kind])
     .map((edge) => line(toSheet(edge.from), toSheet(edge.to), EDGE_LOOKS[edge.kind].pen))
   const tagged = edges
-    .map((edge) => ({ kind: edge.kind, from: toSheet(edge.from), to: toSheet(edge.to) }))
+    .map(({ kind, byHand, from, to }) => ({
+      tag: `${EDGE_LOOKS[kind].tag}${byHand === undefined ? '' : BY_HAND}`,
+      from: toSheet(from),
+      to: toSheet(to),
+    }))
     .filter(({ from, to }) => distance(from, to) >= TAGGED_FROM_PT)
-    .map(({ kind, from, to }) => ({ kind, box: tagPlace(from, to, pins) }))
-  const tags = tagged.map(({ kind, box }) =>
-    centredText(EDGE_LOOKS[kind].tag, box.at, { sizePt: LABEL_PT, colour: QUIET_INK, strong: false, onWhite: true }),
+    .map(({ tag, from, to }) => ({ tag, box: tagPlace(from, to, pins) }))
+  const tags = tagged.map(({ tag, box }) =>
+    centredText(tag, box.at, { sizePt: LABEL_PT, colour: QUIET_INK, strong: false, onWhite: true }),
   )
   return { lines, marks: [...lines, ...tags], labels: tagged.map(({ box }) => box) }
 }

@@ -35,7 +35,7 @@ describe('an outline without a roof says where and what to do', () => {
 
   it('two corners at one place', () => {
     expect(sentences(outlineOf('0,0 40,0 40,0.005 40,40 0,40', 6))).toEqual([
-      'Edge 2 is shorter than an eighth of an inch, at 40.0 ft across, 0.0 ft up. Remove one of its corners.',
+      'Edge 2 is shorter than an eighth of an inch: it starts at corner 2, 40.0 ft across, 0.0 ft up, and the next corner is at the same place. Remove one of the two.',
     ])
   })
 

@@ -48,7 +48,7 @@ export function roofFaultSentence(fault: RoofFault): string {
     case 'not-a-number':
       return `Corner ${fault.corner.corner} of ${inRing(fault.corner.ring)} has no place. Enter its position in feet.`
     case 'short-edge':
-      return `${edgeName(fault.edge)} is shorter than an eighth of an inch, at ${placeName(fault.at)}. Remove one of its corners.`
+      return `${edgeName(fault.edge)} is shorter than an eighth of an inch: it starts at corner ${fault.edge.edge}, ${placeName(fault.at)}, and the next corner is at the same place. Remove one of the two.`
     case 'edges-touch':
       return `${edgeName(fault.edge)} meets ${edgeName(fault.other, true)} at ${placeName(fault.at)}. Move one of their corners.`
     case 'courtyard-outside':
@@ -62,8 +62,13 @@ export function roofFaultSentence(fault: RoofFault): string {
     case 'unsolved':
       return `No sound roof was found over this outline: ${fault.check}, at ${placeName(fault.at)}. Move a corner near there by an inch, or draw the facets by hand.`
     case 'roofs-overlap':
-      return `This outline and outline ${fault.other} cover the same place, at ${placeName(fault.at)}. Draw the lower roof only up to the wall of the higher one.`
+      return overlapSentence(`This outline and outline ${fault.other}`, fault.at)
   }
+}
+
+/** What is wrong where two outlines, named as a sentence begins, cover the same place. */
+export function overlapSentence(both: string, at: PlanPoint): string {
+  return `${both} cover the same place, at ${placeName(at)}. Draw the lower roof only up to the wall of the higher one.`
 }
 
 function ringName(ring: number): string {

@@ -17,30 +17,31 @@ export interface LiveRoof {
 
 /** Builds the roof over an outline as it changes. Null shows the plan as it is. */
 export function useLiveRoof(scene: PlanScene, outline: HouseOutline | null): LiveRoof {
-  const { facets, job } = useJob()
+  const { facets, outlines, job } = useJob()
   const { frame } = job
   // Handles follow the hand at once; the roof may follow them a frame later.
   const calm = useDeferredValue(outline)
-  const preview = useMemo(() => (calm === null ? null : previewRoof(calm, facets)), [calm, facets])
+  const preview = useMemo(
+    () => (calm === null ? null : previewRoof(calm, { facets, outlines, frame })),
+    [calm, facets, outlines, frame],
+  )
   const lastGood = useRef<Extract<RoofPreview, { ok: true }> | null>(null)
   useEffect(() => {
     if (preview === null) lastGood.current = null
     else if (preview.ok) lastGood.current = preview
   }, [preview])
   const outlineId = outline?.id
-  const others = useMemo(() => {
-    const standing = facets.filter((facet) => facet.from === null || facet.from.outlineId !== outlineId)
-    return drawPlan({ facets: standing, findings: [], photos: [], frame, frontAzimuthDeg: null })
-  }, [facets, frame, outlineId])
   const shown = preview?.ok === false ? lastGood.current : preview
+  const drawing = useMemo(() => {
+    if (shown === null) return null
+    const others = facets.filter((facet) => facet.from === null || facet.from.outlineId !== outlineId)
+    return drawPlan({ facets: [...others, ...shown.facets], findings: [], photos: [], frame, frontAzimuthDeg: null })
+  }, [shown, facets, outlineId, frame])
   return useMemo(() => {
     const sentence = preview?.ok === false ? preview.sentence : null
-    if (shown === null) return { scene, sentence, goes: [] }
-    const drawing = {
-      ...scene.drawing,
-      facets: [...others.facets, ...shown.shapes.facets],
-      edges: [...others.edges, ...shown.shapes.edges],
-    }
-    return { scene: { ...scene, drawing }, sentence, goes: sentence === null ? shown.goes : [] }
-  }, [scene, preview, shown, others])
+    if (shown === null || drawing === null) return { scene, sentence, goes: [] }
+    const { facets: shapes, edges } = drawing
+    const goes = sentence === null ? shown.goes : []
+    return { scene: { ...scene, drawing: { ...scene.drawing, facets: shapes, edges } }, sentence, goes }
+  }, [scene, preview, shown, drawing])
 }

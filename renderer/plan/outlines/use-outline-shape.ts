@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'react'
 import type { Facet } from '../../../app/roof/facet.ts'
 import type { HouseOutline } from '../../../app/roof/house-outline.ts'
 import { useMessages } from '../../ui/message.tsx'
+import { countWords } from '../../ui/quantity-words.ts'
 import { useEdit, useJob } from '../../state/job-state.tsx'
 import type { RingPlace } from './outline-draft.ts'
 import { previewRoof } from './roof-preview.ts'
@@ -23,7 +24,7 @@ export interface OutlineShape {
 
 /** Edits an outline: what is dragged is only shown, what is let go of is saved as one step, with its facets. */
 export function useOutlineShape(saved: HouseOutline): OutlineShape {
-  const { facets } = useJob()
+  const { facets, outlines, job, photos, findings } = useJob()
   const edit = useEdit()
   const { say } = useMessages()
   const [draft, setDraft] = useState<HouseOutline | null>(null)
@@ -39,7 +40,7 @@ export function useOutlineShape(saved: HouseOutline): OutlineShape {
 
   async function save(next: HouseOutline) {
     held.current = null
-    const roof = previewRoof(next, facets)
+    const roof = previewRoof(next, { facets, outlines, frame: job.frame })
     setRefusal(roof.ok ? null : `The outline keeps its last shape. ${roof.sentence}`)
     if (!roof.ok) return setDraft(null)
     latest.current = next
@@ -52,7 +53,7 @@ export function useOutlineShape(saved: HouseOutline): OutlineShape {
     else if (roof.goes.length > 0)
       say({
         tone: 'note',
-        text: goneWords(roof.goes),
+        text: [goneWords(roof.goes), untiedWords(roof.goes, { photos, findings })].join(''),
         help: `Undo brings ${roof.goes.length === 1 ? 'it' : 'them'} back.`,
       })
     if (underWay.current === 0) setDraft(held.current)
@@ -75,6 +76,23 @@ export function useOutlineShape(saved: HouseOutline): OutlineShape {
 
 function goneWords(facets: readonly Facet[]): string {
   return `${lettersOf(facets)} went: ${facets.length === 1 ? 'its edge bears' : 'their edges bear'} no slope any more.`
+}
+
+/** What stood on facets that went, and now names none. Empty when nothing did. */
+function untiedWords(
+  facets: readonly Facet[],
+  on: {
+    readonly photos: readonly { readonly tags: { readonly facetId: string | null } }[]
+    readonly findings: readonly { readonly facetId: string | null }[]
+  },
+): string {
+  const isGone = (facetId: string | null) => facets.some(({ id }) => id === facetId)
+  const photos = on.photos.filter(({ tags }) => isGone(tags.facetId)).length
+  const findings = on.findings.filter(({ facetId }) => isGone(facetId)).length
+  if (photos + findings === 0) return ''
+  const words = [countWords(photos, 'photo'), countWords(findings, 'finding')]
+  const told = words.filter((_, i) => [photos, findings][i] !== 0).join(' and ')
+  return ` ${told} on ${facets.length === 1 ? 'it' : 'them'} name${photos + findings === 1 ? 's' : ''} no facet now; an edge that becomes an eave again brings all of it back.`
 }
 
 /** "Facet C", "Facets C and D", "Facets C, D and E". */
