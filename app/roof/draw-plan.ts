@@ -4,7 +4,7 @@ import { findingLabel, type Finding, type Pin } from '../evidence/finding.ts'
 import { photoLabel, type Photo } from '../evidence/photo.ts'
 import { roofEdges } from './edges.ts'
 import type { Facet } from './facet.ts'
-import type { CameraShape, FacetShape, PinShape, PlanBounds, PlanDrawing } from './plan-drawing.ts'
+import type { CameraShape, EdgeShape, FacetShape, PinShape, PlanBounds, PlanDrawing } from './plan-drawing.ts'
 import { geoToPlan, sheetDirection } from './plan-frame.ts'
 import { containsPoint } from './polygon.ts'
 import { pitchLabel } from './slope.ts'
@@ -36,9 +36,7 @@ export function drawPlan(input: {
     upAzimuthDeg: frame.upAzimuthDeg,
     frontAzimuthDeg: input.frontAzimuthDeg,
     facets: facets.map((facet) => facetShape(facet, frame)),
-    edges: roofEdges(facets, frame.upAzimuthDeg).map(({ kind, from, to, foundKind }) =>
-      foundKind === undefined ? { kind, from, to } : { kind, from, to, byHand: true },
-    ),
+    edges: edgeShapes(facets, frame.upAzimuthDeg),
     pins,
     cameras,
     ...(input.zones?.kind === 'drawn' ? { zones: zonePieces(input.zones) } : {}),
@@ -59,7 +57,15 @@ export function labelPoint(outline: readonly PlanPoint[]): PlanPoint {
   }
 }
 
-function facetShape(facet: Facet, frame: PlanFrame): FacetShape {
+/** The roof's edges as things to draw. */
+export function edgeShapes(facets: readonly Facet[], upAzimuthDeg: number): readonly EdgeShape[] {
+  return roofEdges(facets, upAzimuthDeg).map(({ kind, from, to, foundKind }) =>
+    foundKind === undefined ? { kind, from, to } : { kind, from, to, byHand: true },
+  )
+}
+
+/** One facet as a thing to draw. */
+export function facetShape(facet: Facet, frame: PlanFrame): FacetShape {
   return {
     id: facet.id,
     letter: facet.letter,

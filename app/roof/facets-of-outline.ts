@@ -1,6 +1,6 @@
 import type { EdgeId, FacetId } from '../job/ids.ts'
 import type { PlanFrame } from '../job/places.ts'
-import { facetSchema, type Facet } from './facet.ts'
+import type { Facet, HandSet } from './facet.ts'
 import { wrapDegrees } from './angles.ts'
 import { nextLetters } from './facet-letters.ts'
 import { roofOutlineOf, type HouseOutline } from './house-outline.ts'
@@ -77,11 +77,9 @@ export function facetsOfOutline(outline: HouseOutline, plan: OutlinePlan): Outli
   const staying = plan.existing.filter(
     (facet) => facet.from?.outlineId !== outline.id || kept.some(({ id }) => id === facet.id),
   )
-  const back = made.flatMap(({ back, shape }) =>
-    back === undefined ? [] : [facetSchema.parse({ ...back, ...shape, setByHand: [] })],
-  )
+  const back = made.flatMap(({ back, shape }) => (back === undefined ? [] : [{ ...back, ...shape, setByHand: [] }]))
   const unnamed = made.flatMap(({ known, back, shape }) =>
-    known === undefined && back === undefined ? [facetSchema.parse({ ...shape, id: plan.newId(), letter: 'X' })] : [],
+    known === undefined && back === undefined ? [newFacet(plan.newId(), shape)] : [],
   )
   const lettered = withFreeLetters(back, staying)
   const named = withLetters([...back.filter((facet) => !lettered.includes(facet)), ...unnamed], {
@@ -130,8 +128,18 @@ function shapeOf({ outline, pitchRise, downhill }: BuiltFacet, { upAzimuthDeg }:
 
 /** What was set by hand stays; the rest follows the outline. */
 function followed(known: Facet, shape: Following): Facet {
-  const byHand = Object.fromEntries(known.setByHand.map((field) => [field, known[field]]))
-  return facetSchema.parse({ ...known, ...shape, ...byHand })
+  const isByHand = (field: HandSet) => known.setByHand.includes(field)
+  return {
+    ...known,
+    from: shape.from,
+    outline: isByHand('outline') ? known.outline : shape.outline,
+    pitchRise: isByHand('pitchRise') ? known.pitchRise : shape.pitchRise,
+    downslopeAzimuthDeg: isByHand('downslopeAzimuthDeg') ? known.downslopeAzimuthDeg : shape.downslopeAzimuthDeg,
+  }
+}
+
+function newFacet(id: FacetId, shape: Following): Facet {
+  return { ...shape, id, letter: 'X', name: '', inspected: { percent: null, note: '' }, setByHand: [] }
 }
 
 function edgesUnder(outline: HouseOutline, facet: BuiltFacet): readonly EdgeId[] {

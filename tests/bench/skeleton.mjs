@@ -7,6 +7,7 @@ import { pathToFileURL } from 'node:url'
 import { parseArgs } from 'node:util'
 import fc from 'fast-check'
 import { build } from 'vite'
+import { houseOfWings, numbersFrom } from './house-of-wings.mjs'
 
 const { values } = parseArgs({
   options: { outlines: { type: 'string', default: '10000' }, seed: { type: 'string', default: '1' } },
@@ -82,24 +83,26 @@ async function lawsAndLibrary() {
   return { table, faults, all, sound }
 }
 
-/** One outline: does its roof obey the laws, and where the library has an answer, are its facets that large? */
-async function judge(drawn, isOnePitch) {
-  const wrong = (what, outline) => ({ law: 'faults', library: null, fault: `${what} ${JSON.stringify(outline)}` })
-  const outline = isOnePitch ? inSinglePrecision(drawn) : drawn
-  if (checkRoofOutline(outline).length > 0) return judge(drawn, false)
+/** One outline: does its roof obey the laws, and are its facets as large as the library has them? */
+async function judge(outline, isOnePitch) {
+  const wrong = (what) => ({ law: 'faults', library: null, fault: `${what} ${JSON.stringify(outline)}` })
   const result = buildRoof(outline)
   if (!result.ok) {
     const isGablesAlone = !isOnePitch && result.faults.every(({ kind }) => kind === 'no-slope')
     return isGablesAlone
       ? { law: 'gables all round', library: null, fault: null }
-      : wrong(JSON.stringify(result.faults), outline)
+      : wrong(JSON.stringify(result.faults))
   }
   const broken = brokenLaws(outline, result.roof)
-  if (broken.length > 0) return wrong(broken.join('; '), outline)
+  if (broken.length > 0) return wrong(broken.join('; '))
   if (!isOnePitch) return { law: 'laws kept', library: null, fault: null }
-  const theirs = await tools.outsideSkeleton([outline.outer, ...outline.courtyards].map((ring) => ring.corners))
+  const rounded = inSinglePrecision(outline)
+  if (checkRoofOutline(rounded).length > 0) return { law: 'laws kept', library: 'no answer', fault: null }
+  const own = buildRoof(rounded)
+  const theirs = await tools.outsideSkeleton([rounded.outer, ...rounded.courtyards].map((ring) => ring.corners))
   if (!theirs.ok) return { law: 'laws kept', library: 'no answer', fault: null }
-  const differs = result.roof.facets.find((facet) => {
+  if (!own.ok) return wrong(`rounded: ${JSON.stringify(own.faults)}`)
+  const differs = own.roof.facets.find((facet) => {
     const faces = facet.eaves.map(({ ring, edge }) => theirs.faceAt(ring, edge))
     const areaSqFt = faces.reduce((sum, face) => sum + (face?.areaSqFt ?? NaN), 0)
     const roundingSqFt = faces.reduce((sum, face) => sum + (face?.roundingSqFt ?? NaN), 0)
@@ -107,18 +110,24 @@ async function judge(drawn, isOnePitch) {
   })
   return differs === undefined
     ? { law: 'laws kept', library: 'as CGAL', fault: null }
-    : wrong(`the facet of ${JSON.stringify(differs.eaves)} differs`, outline)
+    : wrong(`the facet of ${JSON.stringify(differs.eaves)} differs`)
 }
 
+/** Corners read to the 16,384th of a foot: on numbers next to zero the library may never come to an end. */
 function inSinglePrecision(outline) {
-  const lines = tools.inSinglePrecision([outline.outer, ...outline.courtyards].map((ring) => ring.corners))
-  const [outer, ...courtyards] = lines.map((corners) => ({ corners, edges: corners.map(() => outline.outer.edges[0]) }))
+  const read = (ft) => Math.round(ft * 2 ** 14) / 2 ** 14
+  const drawn = [outline.outer, ...outline.courtyards].map((ring) =>
+    ring.corners.map(({ xFt, yFt }) => ({ xFt: read(xFt), yFt: read(yFt) })),
+  )
+  const [outer, ...courtyards] = tools
+    .inSinglePrecision(drawn)
+    .map((corners) => ({ corners, edges: corners.map(() => outline.outer.edges[0]) }))
   return { outer, courtyards }
 }
 
 /** Median milliseconds of a roof by the number of edges, and by what power of it the time grows from the row before. */
 function times() {
-  const shapes = { 'house of wings': wings, 'random rectilinear': steps, star }
+  const shapes = { 'house of wings': houseOfWings, 'random rectilinear': steps, star }
   return Object.entries(shapes).flatMap(([shape, make]) => {
     let before = null
     return [20, 50, 100, 200, 500, 1000].map((edges) => {
@@ -154,33 +163,6 @@ function soundOutline(make, random) {
   }
 }
 
-/** A long house with wings of different width and depth on both sides: four edges a wing. */
-function wings(edges, random) {
-  const perSide = Math.floor((edges - 4) / 8)
-  const side = () => {
-    let x = 0
-    const line = []
-    for (let wing = 0; wing < perSide; wing++) {
-      x += 6 + random() * 10
-      const [wide, out] = [12 + random() * 16, 4 + random() * 24]
-      line.push([x, 0], [x, out], [x + wide, out], [x + wide, 0])
-      x += wide
-    }
-    return { line, length: x + 8 }
-  }
-  const [front, back] = [side(), side()]
-  const length = Math.max(front.length, back.length)
-  const corner = (xFt, yFt) => ({ xFt, yFt })
-  return [
-    corner(0, 0),
-    ...front.line.map(([x, out]) => corner(x, -out)),
-    corner(length, 0),
-    corner(length, 40),
-    ...back.line.map(([x, out]) => corner(x, 40 + out)).toReversed(),
-    corner(0, 40),
-  ]
-}
-
 /** Stairs of random treads and risers round a middle: all corners square, every second one or so reflex. */
 function steps(edges, random) {
   const heights = Array.from({ length: Math.floor(edges / 4) }, () => 10 + random() * 60)
@@ -203,15 +185,4 @@ function star(edges, random) {
     const reach = (0.5 + 0.5 * random()) * Math.max(50, edges)
     return { xFt: reach * Math.cos(angle), yFt: reach * Math.sin(angle) }
   })
-}
-
-/** Numbers from 0 to 1 that come again with the same seed (mulberry32, public domain). */
-function numbersFrom(start) {
-  let state = start | 0
-  return () => {
-    state = (state + 0x6d2b79f5) | 0
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state)
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32
-  }
 }

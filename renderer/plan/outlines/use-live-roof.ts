@@ -1,7 +1,9 @@
-import { useDeferredValue, useEffect, useMemo, useRef } from 'react'
-import { drawPlan } from '../../../app/roof/draw-plan.ts'
+import { useEffect, useMemo, useRef } from 'react'
+import type { PlanFrame } from '../../../app/job/places.ts'
+import { edgeShapes, facetShape } from '../../../app/roof/draw-plan.ts'
 import type { Facet } from '../../../app/roof/facet.ts'
 import type { HouseOutline } from '../../../app/roof/house-outline.ts'
+import type { FacetShape, PlanDrawing } from '../../../app/roof/plan-drawing.ts'
 import { useJob } from '../../state/job-state.tsx'
 import type { PlanScene } from '../plan-canvas.tsx'
 import { previewRoof, type RoofPreview } from './roof-preview.ts'
@@ -19,11 +21,9 @@ export interface LiveRoof {
 export function useLiveRoof(scene: PlanScene, outline: HouseOutline | null): LiveRoof {
   const { facets, outlines, job } = useJob()
   const { frame } = job
-  // Handles follow the hand at once; the roof may follow them a frame later.
-  const calm = useDeferredValue(outline)
   const preview = useMemo(
-    () => (calm === null ? null : previewRoof(calm, { facets, outlines, frame })),
-    [calm, facets, outlines, frame],
+    () => (outline === null ? null : previewRoof(outline, { facets, outlines, frame })),
+    [outline, facets, outlines, frame],
   )
   const lastGood = useRef<Extract<RoofPreview, { ok: true }> | null>(null)
   useEffect(() => {
@@ -32,16 +32,37 @@ export function useLiveRoof(scene: PlanScene, outline: HouseOutline | null): Liv
   }, [preview])
   const outlineId = outline?.id
   const shown = preview?.ok === false ? lastGood.current : preview
-  const drawing = useMemo(() => {
-    if (shown === null) return null
-    const others = facets.filter((facet) => facet.from === null || facet.from.outlineId !== outlineId)
-    return drawPlan({ facets: [...others, ...shown.facets], findings: [], photos: [], frame, frontAzimuthDeg: null })
-  }, [shown, facets, outlineId, frame])
+  const others = useMemo(
+    () => facets.filter((facet) => facet.from === null || facet.from.outlineId !== outlineId),
+    [facets, outlineId],
+  )
+  const shapes = useShapes(others, shown?.facets ?? NONE, frame)
   return useMemo(() => {
     const sentence = preview?.ok === false ? preview.sentence : null
-    if (shown === null || drawing === null) return { scene, sentence, goes: [] }
-    const { facets: shapes, edges } = drawing
+    if (shown === null) return { scene, sentence, goes: [] }
     const goes = sentence === null ? shown.goes : []
-    return { scene: { ...scene, drawing: { ...scene.drawing, facets: shapes, edges } }, sentence, goes }
-  }, [scene, preview, shown, drawing])
+    return { scene: { ...scene, drawing: { ...scene.drawing, ...shapes } }, sentence, goes }
+  }, [scene, preview, shown, shapes])
+}
+
+const NONE: readonly Facet[] = []
+
+/** Facets and edges as things to draw. A facet that is as it was before keeps its shape, which need not be drawn again. */
+function useShapes(
+  others: readonly Facet[],
+  own: readonly Facet[],
+  frame: PlanFrame,
+): Pick<PlanDrawing, 'facets' | 'edges'> {
+  const known = useRef(new Map<string, { readonly mark: string; readonly shape: FacetShape }>())
+  return useMemo(() => {
+    const facets = [...others, ...own]
+    const drawn = facets.map((facet) => {
+      const { id, letter, outline, pitchRise, downslopeAzimuthDeg } = facet
+      const mark = JSON.stringify([letter, outline, pitchRise, downslopeAzimuthDeg, frame])
+      const before = known.current.get(id)
+      return { id, mark, shape: before?.mark === mark ? before.shape : facetShape(facet, frame) }
+    })
+    known.current = new Map(drawn.map(({ id, mark, shape }) => [id, { mark, shape }]))
+    return { facets: drawn.map(({ shape }) => shape), edges: edgeShapes(facets, frame.upAzimuthDeg) }
+  }, [others, own, frame])
 }

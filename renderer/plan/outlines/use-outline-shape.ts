@@ -1,4 +1,5 @@
-import { useEffect, useRef, useState } from 'react'
+import { useCallback, useEffect, useRef, useState } from 'react'
+import { flushSync } from 'react-dom'
 import type { Facet } from '../../../app/roof/facet.ts'
 import type { HouseOutline } from '../../../app/roof/house-outline.ts'
 import { useMessages } from '../../ui/message.tsx'
@@ -38,6 +39,10 @@ export function useOutlineShape(saved: HouseOutline): OutlineShape {
     if (underWay.current === 0) latest.current = saved
   }, [saved])
 
+  const showNextFrame = useOncePerFrame(() => {
+    if (held.current !== null) setDraft(held.current)
+  })
+
   async function save(next: HouseOutline) {
     held.current = null
     const roof = previewRoof(next, { facets, outlines, frame: job.frame })
@@ -65,13 +70,34 @@ export function useOutlineShape(saved: HouseOutline): OutlineShape {
     pick: setPicked,
     show(next) {
       held.current = next
-      setDraft(next)
+      showNextFrame()
     },
     drop() {
       if (held.current !== null) void save(held.current)
     },
     change: (make) => void save(make(latest.current)),
   }
+}
+
+/** A hand gives several places for one frame; only the last is worth a roof. */
+function useOncePerFrame(run: () => void): () => void {
+  const asked = useRef<number | null>(null)
+  const latest = useRef(run)
+  useEffect(() => {
+    latest.current = run
+  })
+  useEffect(
+    () => () => {
+      if (asked.current !== null) cancelAnimationFrame(asked.current)
+    },
+    [],
+  )
+  return useCallback(() => {
+    asked.current ??= requestAnimationFrame(() => {
+      asked.current = null
+      flushSync(() => latest.current())
+    })
+  }, [])
 }
 
 function goneWords(facets: readonly Facet[]): string {
