@@ -46,11 +46,7 @@ function EdgeLine({ edge, facet }: { edge: RoofEdge; facet: Facet }) {
     <li>
       <SelectField
         label={`${feetInches(edge.trueLengthFt)} ${place}`}
-        options={edgeKinds.map((kind) => ({
-          key: kind,
-          label: edgeWords[kind],
-          ...(kind === found ? { hint: 'by the slopes' } : {}),
-        }))}
+        options={edgeKinds.map((kind) => ({ key: kind, label: edgeWords[kind] }))}
         value={edge.kind}
         onChange={(kind) => {
           if (kind !== null && kind !== edge.kind) state(kind === found ? null : kind)

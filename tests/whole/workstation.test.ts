@@ -10,6 +10,7 @@ import { fillingTheSheet } from './steps/filling-the-sheet.ts'
 import { firstRun } from './steps/first-run.ts'
 import { issuingThePacket } from './steps/issuing-the-packet.ts'
 import { lookingBack } from './steps/looking-back.ts'
+import { outliningTheRoof } from './steps/outlining-the-roof.ts'
 import { taggingPhotos } from './steps/tagging-photos.ts'
 import { takingPhotosIn } from './steps/taking-photos-in.ts'
 import type { Work } from './steps/work.ts'
@@ -58,6 +59,9 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('the roof plan', () => {
     drawingTheRoof(work)
+  })
+  describe('outlines', () => {
+    outliningTheRoof(work)
   })
   describe('tagging photos', () => {
     taggingPhotos(work)

@@ -32,7 +32,7 @@ export function previewRoof(outline: HouseOutline, { facets, outlines, frame }: 
     frame,
     frontAzimuthDeg: null,
     newId: () => {
-      const id = facetIdSchema.parse(`new ${newIds.size}`)
+      const id = facetIdSchema.parse(`new-${newIds.size}`)
       newIds.add(id)
       return id
     },
