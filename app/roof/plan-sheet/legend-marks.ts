@@ -79,20 +79,27 @@ function bar(from: number, to: number, y: number): readonly SheetPoint[] {
 
 function edgeLegend(drawing: PlanDrawing, at: SheetPoint, columnPt: number): readonly PlanMark[] {
   const kinds = EDGE_ORDER.filter((kind) => drawing.edges.some((edge) => edge.kind === kind))
-  return kinds.flatMap((kind, i) => {
+  const placeOf = (i: number) => ({
+    x: at.xPt + Math.floor(i / ROWS) * columnPt,
+    y: at.yPt + (i % ROWS) * ROW_PT,
+  })
+  const last = placeOf(Math.min(kinds.length, 2 * ROWS - 1))
+  const under = kinds.length === 2 * ROWS ? ROW_PT * 0.6 : 0
+  const byHand = plainText(
+    `${BY_HAND} stated by hand`,
+    { xPt: last.x + 31, yPt: last.y + under + 2.6 },
+    { sizePt: TEXT_PT, colour: INK, strong: false },
+  )
+  const rows = kinds.flatMap((kind, i) => {
     const look = EDGE_LOOKS[kind]
-    const x = at.xPt + (i < ROWS ? 0 : columnPt)
-    const y = at.yPt + (i % ROWS) * ROW_PT
+    const { x, y } = placeOf(i)
     return [
       line({ xPt: x, yPt: y }, { xPt: x + 26, yPt: y }, look.pen),
       plainText(look.tag, { xPt: x + 31, yPt: y + 2.6 }, { sizePt: TEXT_PT, colour: QUIET_INK, strong: false }),
       plainText(look.name, { xPt: x + 45, yPt: y + 2.6 }, { sizePt: TEXT_PT, colour: INK, strong: false }),
     ]
   })
-}
-
-function byHandSign(at: SheetPoint): readonly PlanMark[] {
-  return [centredText(BY_HAND, { ...at, yPt: at.yPt + 3 }, { sizePt: 9, colour: INK, strong: true, onWhite: false })]
+  return drawing.edges.some((edge) => edge.byHand === true) ? [...rows, byHand] : rows
 }
 
 function signLegend(drawing: PlanDrawing, at: SheetPoint): readonly PlanMark[] {
@@ -113,7 +120,6 @@ function signLegend(drawing: PlanDrawing, at: SheetPoint): readonly PlanMark[] {
       words: 'finding: other condition',
     },
     { shown: drawing.cameras.length > 0, sign: cameraSign, words: 'camera, looking' },
-    { shown: drawing.edges.some(({ byHand }) => byHand === true), sign: byHandSign, words: 'edge stated by hand' },
   ]
   return rows
     .filter((row) => row.shown)
