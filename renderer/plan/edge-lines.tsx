@@ -24,9 +24,10 @@ export function edgeClass(kind: EdgeKind): string {
 export const EdgeLines = memo(function EdgeLines({ edges }: { edges: PlanDrawing['edges'] }) {
   return (
     <g className={styles['edges']}>
-      {edges.map(({ kind, from, to }) => (
+      {edges.map(({ kind, from, to }, index) => (
+        // Two roofs may have an edge in one place, and a roof under the hand has new edges in every frame.
         <path
-          key={`${kind} ${from.xFt} ${from.yFt} ${to.xFt} ${to.yFt}`}
+          key={index}
           d={`M${from.xFt} ${from.yFt}L${to.xFt} ${to.yFt}`}
           className={edgeClass(kind)}
           vectorEffect="non-scaling-stroke"

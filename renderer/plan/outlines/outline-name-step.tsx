@@ -1,6 +1,7 @@
 import { useMemo, useRef, useState } from 'react'
 import type { OutlineId } from '../../../app/job/ids.ts'
 import type { PlanPoint } from '../../../app/job/places.ts'
+import type { HouseOutline } from '../../../app/roof/house-outline.ts'
 import { useCommands } from '../../state/commands.ts'
 import { useEdit, useJob } from '../../state/job-state.tsx'
 import { Button } from '../../ui/button.tsx'
@@ -43,22 +44,22 @@ export function OutlineNameStep({ scene, corners, onBack, onSaved }: OutlineName
   useEscapeKey(form, onBack)
   useCommands([{ id: 'plan-outline.back', label: 'Back to drawing', keys: 'Escape', enabled: true, perform: onBack }])
   const outline = useMemo(() => newOutline(corners, words), [corners, words])
-  const live = useLiveRoof(scene, outline)
-  const nameFault = faultOfName(words.name, outlines)
+  const [isSaving, setSaving] = useState(false)
+  // Once the saved outline is on the plan, the one drawn here would lie on it.
+  const isThere = isSaving && outlines.some(({ name }) => name === words.name.trim())
+  const live = useLiveRoof(scene, isThere ? null : outline)
+  const nameFault = isThere ? null : faultOfName(words.name, outlines)
   async function save() {
     setAsked(true)
     if (nameFault !== null || words.pitchRise === null || live.sentence !== null) return
     const { id: _draft, ...given } = outline
+    setSaving(true)
     const saved = await edit('outlines.save', { id: null, outline: given })
+    setSaving(false)
     if (saved !== null) onSaved(saved.id)
   }
-  const tool: PlanTool = {
-    cursor: 'default',
-    cross: null,
-    overlay: (view) => <OutlineOverlay outline={outline} picked={null} view={view} />,
-  }
   return (
-    <PlanCanvas scene={live.scene} tool={tool}>
+    <PlanCanvas scene={live.scene} tool={stillTool(outline)}>
       <form
         ref={form}
         className={panels['tool']}
@@ -86,6 +87,15 @@ export function OutlineNameStep({ scene, corners, onBack, onSaved }: OutlineName
       </form>
     </PlanCanvas>
   )
+}
+
+/** Shows the outline and does nothing else. */
+function stillTool(outline: HouseOutline): PlanTool {
+  return {
+    cursor: 'default',
+    cross: null,
+    overlay: (view) => <OutlineOverlay outline={outline} picked={null} view={view} />,
+  }
 }
 
 interface WordFieldsProps {
