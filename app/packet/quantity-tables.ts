@@ -54,6 +54,7 @@ export function quantityTables({ job, facets }: CaseFile): readonly CsvTable[] {
 const edgeColumns: Columns<EdgeQuantity> = [
   ['edge', ({ kind }) => kind],
   ['number', ({ count }) => count],
+  ['stated_by_hand', ({ statedByHand }) => statedByHand],
   ['plan_length_ft', ({ planLengthFt }) => exact(planLengthFt)],
   ['true_length_ft', ({ trueLengthFt }) => exact(trueLengthFt)],
 ]

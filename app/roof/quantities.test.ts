@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { facetsOf, gable, hip } from '../../tests/builders/whole-roofs.ts'
-import { edgeTotals, roofEdges } from './edges.ts'
+import { edgeTotals, roofEdges, type RoofEdge } from './edges.ts'
 import { pieceCount } from './facet-geometry.ts'
 import {
   courseCount,
@@ -119,6 +119,14 @@ describe('edge table', () => {
       ['rake', 4, 67.08],
     ])
     expect(table[2]?.planLengthFt).toBeCloseTo(60, 9)
+  })
+
+  it('says how many edges of a kind a person stated', () => {
+    const edges = roofEdges(facetsOf(hip(60, 40, 5)), 0).map((edge, index): RoofEdge =>
+      index === 0 ? { ...edge, foundKind: edge.kind, kind: 'valley' } : edge,
+    )
+    expect(edgeQuantities(edges).find(({ kind }) => kind === 'valley')?.statedByHand).toBe(1)
+    expect(edgeQuantities(edges).find(({ kind }) => kind === 'eave')?.statedByHand).toBe(0)
   })
 
   it('agrees with the totals by kind', () => {

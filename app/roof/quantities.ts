@@ -41,6 +41,8 @@ export interface EdgeQuantity {
   readonly kind: EdgeKind
   /** Stretches that the plan has; an eave that two facets share counts as two. */
   readonly count: number
+  /** How many of them a person stated the kind of. */
+  readonly statedByHand: number
   readonly planLengthFt: number
   readonly trueLengthFt: number
 }
@@ -109,6 +111,7 @@ export function edgeQuantities(edges: readonly RoofEdge[]): readonly EdgeQuantit
       {
         kind,
         count: own.length,
+        statedByHand: own.filter(({ foundKind }) => foundKind !== undefined).length,
         planLengthFt: sum((edge) => edge.planLengthFt),
         trueLengthFt: sum((edge) => edge.trueLengthFt),
       },

@@ -37,9 +37,9 @@ export function edgeBlocks({ facets, input }: PacketContext): readonly Block[] {
             column('Plan length', 2, 'end'),
             column('True length', 2, 'end'),
           ],
-          rows: kinds.map(({ kind, count, planLengthFt, trueLengthFt }) => ({
+          rows: kinds.map(({ kind, count, statedByHand, planLengthFt, trueLengthFt }) => ({
             cells: [
-              plain(edgeLabels[kind]),
+              plain(`${edgeLabels[kind]}${statedByHand === 0 ? '' : ` (${statedByHand} stated by hand)`}`),
               plain(String(count)),
               plain(feetInches(planLengthFt)),
               plain(feetInches(trueLengthFt)),

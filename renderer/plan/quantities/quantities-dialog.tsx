@@ -68,9 +68,12 @@ function EdgeFigures() {
         </tr>
       </thead>
       <tbody>
-        {kinds.map(({ kind, count, planLengthFt, trueLengthFt }) => (
+        {kinds.map(({ kind, count, statedByHand, planLengthFt, trueLengthFt }) => (
           <tr key={kind}>
-            <th scope="row">{edgeWords[kind]}</th>
+            <th scope="row">
+              {edgeWords[kind]}
+              {statedByHand === 0 ? '' : ` (${statedByHand} stated by hand)`}
+            </th>
             <td>{count}</td>
             <td>{feetInches(planLengthFt)}</td>
             <td>{feetInches(trueLengthFt)}</td>
