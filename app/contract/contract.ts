@@ -5,6 +5,7 @@ import { jobProcedures } from './jobs.ts'
 import { libraryProcedures } from './library.ts'
 import { logProcedures } from './log.ts'
 import { packetProcedures } from './packet.ts'
+import { placementProcedures } from './placement.ts'
 import type { Reply } from './procedure.ts'
 import { searchProcedures } from './search.ts'
 
@@ -13,6 +14,7 @@ export const contract = {
   ...libraryProcedures,
   ...jobProcedures,
   ...editProcedures,
+  ...placementProcedures,
   ...intakeProcedures,
   ...logProcedures,
   ...searchProcedures,

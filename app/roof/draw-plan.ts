@@ -30,7 +30,6 @@ export function drawPlan(input: {
 }): PlanDrawing {
   const { facets, frame } = input
   const pins = input.findings.flatMap((finding) => (finding.pin === null ? [] : [pinShape(finding, finding.pin)]))
-  const cameras = input.photos.flatMap((photo) => cameraShape(photo, frame))
   return {
     bounds: boundsOf([...facets.flatMap((facet) => facet.outline), ...pins.flatMap((pin) => pin.points)]),
     upAzimuthDeg: frame.upAzimuthDeg,
@@ -38,9 +37,14 @@ export function drawPlan(input: {
     facets: facets.map((facet) => facetShape(facet, frame)),
     edges: edgeShapes(facets, frame.upAzimuthDeg),
     pins,
-    cameras,
+    cameras: cameraShapes(input.photos, frame),
     ...(input.zones?.kind === 'drawn' ? { zones: zonePieces(input.zones) } : {}),
   }
+}
+
+/** Where photos were taken and which way the cameras looked. Photos without a position are left off. */
+export function cameraShapes(photos: readonly Photo[], frame: PlanFrame): readonly CameraShape[] {
+  return photos.flatMap((photo) => cameraShape(photo, frame))
 }
 
 /** The point inside an outline that is farthest from its sides, for a label. */

@@ -17,6 +17,7 @@ import { libraryArea } from './library-area.ts'
 import { logArea, searchArea } from './log-area.ts'
 import { packetArea } from './packet-area.ts'
 import { outlinesArea } from './outlines-area.ts'
+import { placementArea } from './placement-area.ts'
 import { facetsArea } from './roof-area.ts'
 import { servedFile, type ServedFile } from './served-files.ts'
 import { createTaskList, type TaskList } from './task-list.ts'
@@ -126,6 +127,7 @@ function allHandlers(world: DeskWorld): Handlers {
     ...findingsArea(world),
     ...readingsArea(world),
     ...historyArea(world),
+    ...placementArea(world),
     ...intakeArea(world),
     ...logArea(world),
     ...searchArea(world),

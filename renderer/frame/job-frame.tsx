@@ -1,6 +1,7 @@
 import { lazy, Suspense, useEffect } from 'react'
 import type { JobId } from '../../app/job/ids.ts'
 import { JobProvider, useJob } from '../state/job-state.tsx'
+import { PlacementProvider } from '../state/placement.tsx'
 import { ProblemsProvider } from '../state/problems.tsx'
 import { SelectionProvider } from '../state/selection.tsx'
 import { useTasks } from '../state/tasks.tsx'
@@ -43,7 +44,9 @@ export function JobFrame({ jobId, workspace }: JobFrameProps) {
     >
       <SelectionProvider jobId={jobId}>
         <ProblemsProvider>
-          <FrameLayout workspace={workspace} />
+          <PlacementProvider>
+            <FrameLayout workspace={workspace} />
+          </PlacementProvider>
         </ProblemsProvider>
       </SelectionProvider>
     </JobProvider>

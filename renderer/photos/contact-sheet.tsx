@@ -12,11 +12,13 @@ import {
 import type { Photo } from '../../app/evidence/photo.ts'
 import type { PhotoId } from '../../app/job/ids.ts'
 import { useJob } from '../state/job-state.tsx'
+import { usePlacement } from '../state/placement.tsx'
 import { useRelated } from '../state/selection.tsx'
 import styles from './contact-sheet.module.css'
 import { GroupHeading } from './group-heading.tsx'
 import { PhotoTile } from './photo-tile.tsx'
 import type { PhotoGroup } from './photo-groups.ts'
+import { suggestedWords } from './suggested-words.ts'
 import { rowOfPhoto, type SheetRow, sheetRows, type Step, steppedPhoto } from './sheet-rows.ts'
 import type { Pick } from './sheet-selection.ts'
 
@@ -119,6 +121,7 @@ interface RowContentProps {
 function RowContent({ row, widthPx, picked, lead }: RowContentProps) {
   const { photoIds: related } = useRelated()
   const { facets } = useJob()
+  const { byPhoto } = usePlacement(false)
   if (row === undefined) return null
   if (row.kind === 'heading') return <GroupHeading group={row.group} />
   return row.photos.map((photo) => (
@@ -127,6 +130,7 @@ function RowContent({ row, widthPx, picked, lead }: RowContentProps) {
       id={tileId(photo.id)}
       photo={photo}
       facetLetter={facets.find(({ id }) => id === photo.tags.facetId)?.letter ?? null}
+      suggested={suggestedWords(photo, byPhoto.get(photo.id), facets)}
       widthPx={widthPx}
       isPicked={picked.has(photo.id)}
       isLead={photo.id === lead}

@@ -2,6 +2,7 @@ import { memo, useMemo } from 'react'
 import { useJob } from '../state/job-state.tsx'
 import { TextField } from '../ui/text-field.tsx'
 import { countWords } from '../ui/quantity-words.ts'
+import { AcceptSuggestions } from './accept-suggestions.tsx'
 import { photoCounts } from './photo-counts.ts'
 import { EVERY_PHOTO, type PhotoFilter } from './photo-filter.ts'
 import styles from './photos-workspace.module.css'
@@ -38,6 +39,7 @@ export const PhotoTally = memo(function PhotoTally({ shown, filter, onFilter }: 
         lacking facet {counts.withoutFacet}, component {counts.withoutComponent}, condition {counts.withoutCondition},
         role {counts.withoutRole}
       </span>
+      <AcceptSuggestions />
       <span className={styles['gap']} />
       <div className={styles['find']}>
         <TextField

@@ -13,6 +13,8 @@ interface PhotoTileProps {
   readonly photo: Photo
   /** Letter of the facet it is tagged with; null for none. */
   readonly facetLetter: string | null
+  /** The likeliest place while it has no facet, such as "B? 84 %"; null for none. */
+  readonly suggested: string | null
   readonly widthPx: number
   readonly isPicked: boolean
   readonly isLead: boolean
@@ -21,7 +23,7 @@ interface PhotoTileProps {
 
 /** One photo of the contact sheet with its number and tags. */
 export const PhotoTile = memo(function PhotoTile(props: PhotoTileProps) {
-  const { id, photo, facetLetter, widthPx, isPicked, isLead, isRelated } = props
+  const { id, photo, facetLetter, suggested, widthPx, isPicked, isLead, isRelated } = props
   const { leftOutBecause, caption } = photo.tags
   return (
     <div
@@ -47,6 +49,7 @@ export const PhotoTile = memo(function PhotoTile(props: PhotoTileProps) {
         <span className={styles['wordsHead']}>
           <strong>{photoLabel(photo.number)}</strong>
           <TagWords letter={facetLetter} role={photo.tags.role} />
+          {suggested === null ? null : <span className={styles['suggested']}>{suggested}</span>}
           {photo.file.problems.length === 0 ? null : (
             <span className={styles['problem']} title={photo.file.problems.map(({ text }) => text).join(' ')}>
               ▲<span className={styles['hidden']}>has problems</span>

@@ -10,6 +10,7 @@ import { CaptionField } from './caption-field.tsx'
 import { LeaveOutDialog } from './leave-out-dialog.tsx'
 import { type Shared, sharedTags } from './shared-tags.ts'
 import { TagActions } from './tag-actions.tsx'
+import { SuggestionChips } from './suggestion-chips.tsx'
 import styles from './tag-bar.module.css'
 import { tagChoices, type TagStep, tagSteps } from './tag-keys.ts'
 import { TagPalette } from './tag-palette.tsx'
@@ -48,6 +49,7 @@ export function TagBar({ onNext, onNewFinding }: TagBarProps) {
           onLeave={steps.leave}
         />
       )}
+      <SuggestionChips tagging={tagging} isFree={steps.open === null} />
       <div className={styles['line']}>
         <span className={styles['count']}>
           {photos.length > 0 ? countWords(photos.length, 'photo') : 'Select photos to tag them'}

@@ -7,7 +7,8 @@ import {
   useMemo,
   useRef,
 } from 'react'
-import { readHit } from './plan-hit.ts'
+import { readCameraHit, readHit } from './plan-hit.ts'
+import type { PlanDrawing } from '../../app/roof/plan-drawing.ts'
 import type { PlanDrag, PlanPointer, PlanTool } from './plan-tool.ts'
 import { toPlan, type ScreenPoint } from './plan-view.ts'
 import type { PlanStage } from './use-plan-stage.ts'
@@ -30,6 +31,7 @@ type Gesture =
 
 interface GestureInput {
   readonly stage: PlanStage
+  readonly cameras: PlanDrawing['cameras']
   readonly tool: PlanTool
 }
 
@@ -180,9 +182,11 @@ function useSpaceKey(area: HTMLElement | null): RefObject<boolean> {
 
 function planPointer(input: GestureInput, event: MouseLike, at: ScreenPoint): PlanPointer {
   const { view } = input.stage
+  const place = toPlan(view, at)
   // A captured pointer reports the capturing element as its target: ask what is really there.
   const under = document.elementFromPoint(event.clientX, event.clientY)
-  return { at: toPlan(view, at), over: readHit(under), reachFt: REACH_PX / view.scale, free: event.altKey }
+  const over = readHit(under) ?? readCameraHit(under, place, input.cameras)
+  return { at: place, over, reachFt: REACH_PX / view.scale, free: event.altKey }
 }
 
 interface MouseLike {

@@ -31,7 +31,7 @@ export function PinDialog({ pin, onPlaced, onClose }: PinDialogProps) {
 function PinStage({ pin, onPlaced, onClose }: PinDialogProps) {
   const { facets } = useJob()
   const [kind, setKind] = useState<PinKind>(pin?.kind ?? 'point')
-  const scene = usePlanScene(false)
+  const scene = usePlanScene('none')
   const pinning = usePinTool({ kind, facets, onPlaced })
   useCommands(
     [

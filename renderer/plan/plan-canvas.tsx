@@ -51,7 +51,7 @@ function DrawingArea({ scene, tool }: { scene: PlanScene; tool: PlanTool }) {
   const { stage, drawing, highlights } = scene
   const { area, view, size } = stage
   const hintId = useId()
-  const gestures = useCanvasGestures({ stage, tool })
+  const gestures = useCanvasGestures({ stage, tool, cameras: drawing.cameras })
   const wantsKeys = tool.cross !== null
   useEffect(() => {
     if (wantsKeys) area?.focus({ preventScroll: true })

@@ -8,6 +8,7 @@ import { useSelection } from '../state/selection.tsx'
 import { Button } from '../ui/button.tsx'
 import { EmptyState } from '../ui/empty-state.tsx'
 import { IconButton } from '../ui/icon-button.tsx'
+import { CamerasNote } from './cameras-note.tsx'
 import { DrawMode } from './draw-mode.tsx'
 import { facetUnderPin } from './facet-at.ts'
 import { FacetsTable } from './facets-table.tsx'
@@ -23,7 +24,7 @@ import styles from './plan-workspace.module.css'
 import { QuantitiesButton } from './quantities/quantities-button.tsx'
 import { ShapeMode } from './shape-mode.tsx'
 import { SheetSettings } from './sheet-settings.tsx'
-import { usePlanScene } from './use-plan-scene.ts'
+import { type CamerasShown, usePlanScene } from './use-plan-scene.ts'
 import { useZonedScene } from './zones/use-zoned-scene.ts'
 import { ZonePanel } from './zones/zone-panel.tsx'
 
@@ -32,11 +33,13 @@ export function PlanWorkspace() {
   const { facets } = useJob()
   const [mode, setMode] = useState<PlanMode>(LOOK)
   const [showsCameras, setShowsCameras] = useState(false)
+  const [isCorrected, setCorrected] = useState(true)
   const [showsZones, setShowsZones] = useState(false)
   const [showsSheet, setShowsSheet] = useState(false)
   const [newPin, setNewPin] = useState<Pin | null>(null)
   const looking = mode.kind === 'look'
   const starts = useModeStarts(setMode)
+  const camerasShown = showsCameras ? (isCorrected ? 'corrected' : 'as-written') : 'none'
   usePlanKeys({
     ...starts,
     isLooking: looking,
@@ -60,9 +63,10 @@ export function PlanWorkspace() {
         onPin={starts.pin}
         onSheet={() => setShowsSheet(true)}
       />
+      {showsCameras ? <CamerasNote isCorrected={isCorrected} onCorrected={setCorrected} /> : null}
       <div className={styles['canvas']}>
         <ModeOnStage
-          showsCameras={showsCameras}
+          cameras={camerasShown}
           showsZones={showsZones}
           mode={mode}
           onMode={setMode}
@@ -161,16 +165,16 @@ function usePlanKeys({ isLooking: enabled, canShape, hasOutline, ...perform }: P
 }
 
 interface ModeOnStageProps {
-  readonly showsCameras: boolean
+  readonly cameras: CamerasShown
   readonly showsZones: boolean
   readonly mode: PlanMode
   readonly onMode: (mode: PlanMode) => void
   readonly onNewFinding: (pin: Pin) => void
 }
 
-function ModeOnStage({ showsCameras, showsZones, mode, onMode, onNewFinding }: ModeOnStageProps) {
+function ModeOnStage({ cameras, showsZones, mode, onMode, onNewFinding }: ModeOnStageProps) {
   const { facets, findings, outlines } = useJob()
-  const scene = useZonedScene(usePlanScene(showsCameras), showsZones)
+  const scene = useZonedScene(usePlanScene(cameras), showsZones)
   useCommands([
     {
       id: 'plan.fit',

@@ -9,7 +9,7 @@ import { useMessages } from '../ui/message.tsx'
 import { coalesced } from './coalesced.ts'
 import { withTagsAtOnce } from './shown-at-once.ts'
 
-type EditName = keyof typeof editProcedures
+type EditName = keyof typeof editProcedures | 'placement.accept'
 /** Makes one edit of the open job. Tells the person when it is refused and answers null. */
 export type Edit = <N extends EditName>(name: N, input: Omit<CallInput<N>, 'jobId'>) => Promise<CallOutput<N> | null>
 
