@@ -7,6 +7,7 @@ import { logProcedures } from './log.ts'
 import { packetProcedures } from './packet.ts'
 import type { Reply } from './procedure.ts'
 import { searchProcedures } from './search.ts'
+import { videoProcedures } from './videos.ts'
 
 /** Every call there is: the one door between screens, terminals and the desk. */
 export const contract = {
@@ -14,6 +15,7 @@ export const contract = {
   ...jobProcedures,
   ...editProcedures,
   ...intakeProcedures,
+  ...videoProcedures,
   ...logProcedures,
   ...searchProcedures,
   ...packetProcedures,
