@@ -16,6 +16,7 @@ export default defineConfig({
       input: {
         cli: 'main/cli/main.ts',
         electron: 'main/hosts/electron/main.ts',
+        'video-worker': 'main/library/reading/video/video-worker.js',
         'heif-worker': 'main/library/previews/decoders/heif-worker.js',
       },
       external: (id) =>

@@ -14,6 +14,7 @@ import { outliningTheRoof } from './steps/outlining-the-roof.ts'
 import { taggingPhotos } from './steps/tagging-photos.ts'
 import { takingPhotosIn } from './steps/taking-photos-in.ts'
 import type { Work } from './steps/work.ts'
+import { workingWithVideo } from './steps/working-with-video.ts'
 import { writingFindings } from './steps/writing-findings.ts'
 import { zonesAndQuantities } from './steps/zones-and-quantities.ts'
 
@@ -77,6 +78,9 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('the packet in other hands', () => {
     checkingThePacket(work)
+  })
+  describe('a phone with a video', () => {
+    workingWithVideo(work)
   })
   describe('looking back', () => {
     lookingBack(work)

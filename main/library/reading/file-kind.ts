@@ -28,8 +28,8 @@ const LABELS: Record<string, string> = {
   'image/x-exv': 'file of camera facts without a picture (EXV)',
   'application/pdf': 'PDF document',
   'text/plain': 'text file',
-  'text/vtt': 'subtitles (WebVTT)',
-  'application/x-subrip': 'subtitles (SRT)',
+  'text/vtt': 'subtitle file (WebVTT)',
+  'application/x-subrip': 'subtitle file (SRT)',
   [UNKNOWN_TYPE]: 'file of an unknown type',
 }
 

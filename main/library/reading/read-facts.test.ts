@@ -162,11 +162,11 @@ describe('what a file is', () => {
     ['nothing.jpg', Buffer.alloc(0), 'empty file'],
     ['noise.jpg', Buffer.from(Array.from({ length: 999 }, (_, k) => (k * 73 + 200) % 256)), 'file of an unknown type'],
     ['letter.pdf', Buffer.from('%PDF-1.7\n'), 'PDF document'],
-    ['notes.srt', Buffer.from('1\n00:00:01,000 --> 00:00:02,000\nRidge tile is loose.\n'), 'subtitles (SRT)'],
+    ['notes.srt', Buffer.from('1\n00:00:01,000 --> 00:00:02,000\nRidge tile is loose.\n'), 'subtitle file (SRT)'],
     [
       'walk.vtt',
       Buffer.from('\ufeffWEBVTT\r\n\r\n00:01.000 --> 00:02.000\r\nRidge tile is loose.\r\n'),
-      'subtitles (WebVTT)',
+      'subtitle file (WebVTT)',
     ],
     ['letter.txt', Buffer.from('WEBVTTs are files of cues.\n'), 'text file'],
   ])('%s is no picture, and why is told', async (fileName, bytes, typeLabel) => {

@@ -25,7 +25,7 @@ export function lookingBack(work: AtWork): void {
       ['revision 1', 'Packet revision 1 issued.'],
       ['rear slope', `Reason: ${reason}`],
       ['ONE_0002', 'P-002 taken in: ONE_0002.JPG'],
-      ['same picture', 'ONE_0009.JPG is the same picture as one already here'],
+      ['same file', 'ONE_0009.JPG is the same file as one already here'],
       ['undone', 'Undone: '],
       [`${jobNumber} opened`, `Job ${jobNumber} was opened.`],
     ] as const) {

@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises'
 import type { FileProblem } from '../../../../app/evidence/photo.ts'
 import { largestPreview } from '../../reading/embedded-preview.ts'
 import { MAX_PIXELS } from '../../reading/read-look.ts'
+import { TOO_LONG } from '../../threads.ts'
 import { asTiff } from './as-tiff.ts'
 import { decodeHeif } from './heif-pixels.ts'
 
@@ -45,7 +46,7 @@ async function decodedHeif(source: string | Buffer): Promise<Readable> {
           }
     return { ok: true, source: asTiff(made), problem }
   } catch (cause) {
-    const isSlow = cause instanceof Error && cause.message.includes('too long')
+    const isSlow = cause instanceof Error && cause.message === TOO_LONG
     return {
       ok: false,
       problem: cantShow(isSlow ? 'decoding it takes too long' : 'it is damaged or of an unknown kind'),

@@ -1,14 +1,12 @@
-import { ALL_FORMATS, FilePathSource, Input, type InputVideoTrack } from 'mediabunny'
+import { z } from 'zod'
 import type { FileProblem } from '../../../../app/evidence/photo.ts'
-import type { VideoFile } from '../../../../app/evidence/video.ts'
+import { videoFileSchema, type VideoFile } from '../../../../app/evidence/video.ts'
+import { createThreads, TOO_LONG } from '../../threads.ts'
 import { readIso6709 } from './iso-6709.ts'
 import { type MovieBoxes, readMovieBoxes } from './movie-boxes.ts'
 import { readVideoTime } from './video-time.ts'
 
 const APPLE = 'com.apple.quicktime.'
-/** Frames looked at to tell how many a second there are. */
-const FRAMES_COUNTED = 120
-const LONGEST_MS = 20_000
 const MOST_PX = 16_384
 const MAX_NAME_LENGTH = 120
 
@@ -26,9 +24,8 @@ export async function readVideo(
   path: string,
   known: Pick<VideoFile, 'sha256' | 'bytes' | 'fileName' | 'mediaType' | 'problems'> & { nowMs: number },
 ): Promise<VideoFacts> {
-  const input = new Input({ formats: ALL_FORMATS, source: new FilePathSource(path, { maxCacheSize: 8 * 1024 * 1024 }) })
   try {
-    const [facts, boxes] = await Promise.all([inTime(factsOf(input)), readMovieBoxes(path)])
+    const [facts, boxes] = await Promise.all([factsOf(path), readMovieBoxes(path)])
     if (facts === null) return { ok: false, why: 'no moving picture can be read in it' }
     const { tags, ...shown } = facts
     const { nowMs, problems, ...file } = known
@@ -48,10 +45,9 @@ export async function readVideo(
         problems: [...problems, ...time.problems, ...place.problems],
       },
     }
-  } catch {
-    return { ok: false, why: 'its tables are damaged' }
-  } finally {
-    input.dispose()
+  } catch (cause) {
+    const isSlow = cause instanceof Error && cause.message === TOO_LONG
+    return { ok: false, why: isSlow ? 'reading its tables takes too long' : 'its tables are damaged' }
   }
 }
 
@@ -79,54 +75,53 @@ function readPlace(text: string): { position: VideoFile['position']; problems: F
   }
 }
 
+const name = z.string().transform((text) => text.slice(0, MAX_NAME_LENGTH))
+const replySchema = z.discriminatedUnion('ok', [
+  z.object({
+    ok: z.literal(true),
+    facts: z
+      .object({
+        widthPx: z.number(),
+        heightPx: z.number(),
+        rotationDeg: videoFileSchema.shape.rotationDeg,
+        durationS: z.number(),
+        framesPerSecond: z.number(),
+        codec: name,
+        audioCodec: name.nullable(),
+        tags: z.record(z.string(), z.string()),
+      })
+      .nullable(),
+  }),
+  z.object({ ok: z.literal(false), why: z.string() }),
+])
+
+const threads = createThreads({
+  source: 'library/reading/video/video-worker.js',
+  built: 'video-worker.js',
+  most: 2,
+  longestMs: 10_000,
+})
+
 type Shown = Pick<
   VideoFile,
   'durationMs' | 'widthPx' | 'heightPx' | 'rotationDeg' | 'framesPerSecond' | 'codec' | 'audioCodec'
 >
 
-async function factsOf(input: Input): Promise<(Shown & { tags: ReadonlyMap<string, string> }) | null> {
-  if (!(await input.canRead())) return null
-  const track = await input.getPrimaryVideoTrack()
-  if (track === null) return null
-  const [widthPx, heightPx] = [track.displayWidth, track.displayHeight]
+async function factsOf(path: string): Promise<(Shown & { tags: ReadonlyMap<string, string> }) | null> {
+  const reply = replySchema.parse(await threads.ask({ path }))
+  if (!reply.ok) throw new Error(reply.why)
+  if (reply.facts === null) return null
+  const { durationS, framesPerSecond, tags, ...shown } = reply.facts
+  const [widthPx, heightPx] = [Math.round(shown.widthPx), Math.round(shown.heightPx)]
   if (!(widthPx > 0 && heightPx > 0 && widthPx <= MOST_PX && heightPx <= MOST_PX)) return null
-  const audio = await input.getPrimaryAudioTrack()
-  const { raw } = await input.getMetadataTags()
-  const seconds = await input.computeDuration()
   return {
-    widthPx: Math.round(widthPx),
-    heightPx: Math.round(heightPx),
-    rotationDeg: track.rotation,
-    durationMs: Number.isFinite(seconds) && seconds > 0 ? Math.round(seconds * 1000) : 0,
-    framesPerSecond: await rateOf(track),
-    codec: await codecOf(track),
-    audioCodec: audio === null ? null : await codecOf(audio),
-    tags: new Map(
-      Object.entries(raw ?? {}).flatMap(([key, value]) => (typeof value === 'string' ? [[key, value]] : [])),
-    ),
+    ...shown,
+    widthPx,
+    heightPx,
+    durationMs: durationS > 0 ? Math.round(durationS * 1000) : 0,
+    framesPerSecond: framesPerSecond > 0 ? framesPerSecond : null,
+    tags: new Map(Object.entries(tags)),
   }
-}
-
-async function rateOf(track: InputVideoTrack): Promise<number | null> {
-  const { averagePacketRate } = await track.computePacketStats(FRAMES_COUNTED)
-  return Number.isFinite(averagePacketRate) && averagePacketRate > 0 ? averagePacketRate : null
-}
-
-async function codecOf(track: {
-  readonly internalCodecId: unknown
-  getCodecParameterString(): Promise<string | null>
-}): Promise<string> {
-  const written = await track.getCodecParameterString().catch(() => null)
-  const mark = typeof track.internalCodecId === 'string' ? track.internalCodecId : 'not known'
-  return (written ?? mark).slice(0, MAX_NAME_LENGTH)
-}
-
-function inTime<T>(work: Promise<T>): Promise<T> {
-  let timer: NodeJS.Timeout | undefined
-  const late = new Promise<never>((_, reject) => {
-    timer = setTimeout(() => reject(new Error('reading takes too long')), LONGEST_MS)
-  })
-  return Promise.race([work, late]).finally(() => clearTimeout(timer))
 }
 
 function named(text: string): string {
