@@ -79,11 +79,11 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   describe('the packet in other hands', () => {
     checkingThePacket(work)
   })
-  describe('a phone with a video', () => {
-    workingWithVideo(work)
-  })
   describe('looking back', () => {
     lookingBack(work)
+  })
+  describe('a phone with a video', () => {
+    workingWithVideo(work)
   })
 
   it('nothing was complained of in the console, and nothing was asked of the network', () => {
