@@ -2,14 +2,19 @@ import { describe, expect, it } from 'vitest'
 import { readIso6709 } from './iso-6709.ts'
 
 describe('readIso6709', () => {
-  // Mount Everest, the Eiffel Tower and New York in the forms of ISO 6709:2008 annex H, as its text gives them.
+  // The forms that ISO 6709:2008 annex H allows: degrees, degrees and minutes, degrees, minutes and seconds.
   it.each([
-    ['+27.5916+086.5640+8850/', 27.5916, 86.564, 8850],
-    ['+48.8577+002.295/', 48.8577, 2.295, null],
-    ['+40.75-074.00/', 40.75, -74, null],
-    ['+4045-07400/', 40.75, -74, null],
-    ['+401213.1-0750015.1+2.79CRSWGS_84/', 40 + 12 / 60 + 13.1 / 3600, -(75 + 15.1 / 3600), 2.79],
-  ])('%s', (text, latDeg, lonDeg, altitudeM) => {
+    { text: '+27.5916+086.5640+8850/', latDeg: 27.5916, lonDeg: 86.564, altitudeM: 8850 },
+    { text: '+48.8577+002.295/', latDeg: 48.8577, lonDeg: 2.295, altitudeM: null },
+    { text: '+40.75-074.00/', latDeg: 40.75, lonDeg: -74, altitudeM: null },
+    { text: '+4045-07400/', latDeg: 40.75, lonDeg: -74, altitudeM: null },
+    {
+      text: '+401213.1-0750015.1+2.79CRSWGS_84/',
+      latDeg: 40 + 12 / 60 + 13.1 / 3600,
+      lonDeg: -(75 + 15.1 / 3600),
+      altitudeM: 2.79,
+    },
+  ])('$text', ({ text, latDeg, lonDeg, altitudeM }) => {
     const place = readIso6709(text)
     expect(place?.latDeg).toBeCloseTo(latDeg, 9)
     expect(place?.lonDeg).toBeCloseTo(lonDeg, 9)
