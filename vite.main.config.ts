@@ -13,7 +13,12 @@ export default defineConfig({
     emptyOutDir: true,
     sourcemap: true,
     rollupOptions: {
-      input: { cli: 'main/cli/main.ts', electron: 'main/hosts/electron/main.ts' },
+      input: {
+        cli: 'main/cli/main.ts',
+        electron: 'main/hosts/electron/main.ts',
+        'video-worker': 'main/library/reading/video/video-worker.js',
+        'heif-worker': 'main/library/previews/decoders/heif-worker.js',
+      },
       external: (id) =>
         outside.some((name) => (typeof name === 'string' ? id === name || id.startsWith(`${name}/`) : name.test(id))),
       output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js' },

@@ -8,6 +8,7 @@ import { packetProcedures } from './packet.ts'
 import { placementProcedures } from './placement.ts'
 import type { Reply } from './procedure.ts'
 import { searchProcedures } from './search.ts'
+import { videoProcedures } from './videos.ts'
 
 /** Every call there is: the one door between screens, terminals and the desk. */
 export const contract = {
@@ -16,6 +17,7 @@ export const contract = {
   ...editProcedures,
   ...placementProcedures,
   ...intakeProcedures,
+  ...videoProcedures,
   ...logProcedures,
   ...searchProcedures,
   ...packetProcedures,

@@ -2,8 +2,11 @@ import { z } from 'zod'
 import { cameraClockSchema } from '../evidence/camera.ts'
 import { findingSchema } from '../evidence/finding.ts'
 import { photoTagsSchema } from '../evidence/photo.ts'
+import { attachmentTagsSchema } from '../evidence/attachment.ts'
+import { videoTagsSchema } from '../evidence/video.ts'
 import { readingSchema } from '../fieldtest/reading.ts'
 import {
+  attachmentIdSchema,
   cameraIdSchema,
   facetIdSchema,
   findingIdSchema,
@@ -11,6 +14,7 @@ import {
   outlineIdSchema,
   photoIdSchema,
   readingIdSchema,
+  videoIdSchema,
 } from '../job/ids.ts'
 import { planFrameSchema } from '../job/places.ts'
 import { jobSheetSchema } from '../job/sheet.ts'
@@ -76,6 +80,28 @@ export const editProcedures = {
   'facets.remove': write(z.object({ ...inJob, id: facetIdSchema }), done),
   'photos.tag': write(
     z.object({ ...inJob, photoIds: z.array(photoIdSchema).min(1).max(20_000), set: photoTagsPatchSchema }),
+    done,
+  ),
+  /** Changes what is said of a video: its caption, or when it began and how that is known. */
+  'videos.tag': write(
+    z.object({
+      ...inJob,
+      id: videoIdSchema,
+      set: z
+        .object({
+          caption: videoTagsSchema.shape.caption.removeDefault(),
+          startSet: videoTagsSchema.shape.startSet.removeDefault(),
+        })
+        .partial(),
+    }),
+    done,
+  ),
+  'attachments.describe': write(
+    z.object({
+      ...inJob,
+      id: attachmentIdSchema,
+      description: attachmentTagsSchema.shape.description.removeDefault(),
+    }),
     done,
   ),
   'cameras.set-clock': write(z.object({ ...inJob, id: cameraIdSchema, clock: cameraClockSchema }), done),

@@ -4,7 +4,10 @@ import { z } from 'zod'
 export const fileRefSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('thumbnail'), id: z.string() }),
   z.object({ kind: z.literal('preview'), id: z.string() }),
+  /** A photo in its full size in a form that browsers show: the original, or a JPEG made from it. */
+  z.object({ kind: z.literal('full'), id: z.string() }),
   z.object({ kind: z.literal('original'), id: z.string() }),
+  z.object({ kind: z.literal('video'), id: z.string() }),
   z.object({ kind: z.literal('attachment'), id: z.string() }),
   z.object({ kind: z.literal('packet'), id: z.string() }),
   z.object({ kind: z.literal('bundle'), id: z.string() }),

@@ -22,10 +22,13 @@ export const taskStateSchema = z.object({
   intake: z
     .object({
       photosAdded: z.number().int(),
+      videosAdded: z.number().int(),
       attachmentsAdded: z.number().int(),
       doubles: z.array(z.object({ fileName: z.string(), sameAs: z.string() })),
       failed: z.array(fileNoteSchema),
       attached: z.array(fileNoteSchema),
+      /** Videos taken in, each with the number it got. */
+      videos: z.array(fileNoteSchema),
     })
     .nullable(),
   /** Set when an issue task is done. */

@@ -3,6 +3,7 @@ import { attachmentSchema } from '../evidence/attachment.ts'
 import { cameraSchema } from '../evidence/camera.ts'
 import { findingSchema } from '../evidence/finding.ts'
 import { photoSchema } from '../evidence/photo.ts'
+import { videoSchema } from '../evidence/video.ts'
 import { readingSchema } from '../fieldtest/reading.ts'
 import { jobIdSchema } from '../job/ids.ts'
 import { jobNumberSchema, jobSchema } from '../job/job.ts'
@@ -51,6 +52,7 @@ export const jobSnapshotSchema = z.object({
   outlines: z.array(houseOutlineSchema),
   facets: z.array(facetSchema),
   photos: z.array(photoSchema),
+  videos: z.array(videoSchema),
   cameras: z.array(cameraSchema),
   findings: z.array(findingSchema),
   readings: z.array(readingSchema),

@@ -3,7 +3,18 @@ import { z } from 'zod'
 const digestSchema = z.string().regex(/^[0-9a-f]{64}$/)
 
 /** Records that people can change. Each change of one is written to the evidence log. */
-export const recordKindSchema = z.enum(['sheet', 'frame', 'outline', 'facet', 'photo', 'camera', 'finding', 'reading'])
+export const recordKindSchema = z.enum([
+  'sheet',
+  'frame',
+  'outline',
+  'facet',
+  'photo',
+  'camera',
+  'finding',
+  'reading',
+  'video',
+  'attachment',
+])
 export type RecordKind = z.output<typeof recordKindSchema>
 
 /** One record's change, by digest: before and after, null where it did not or does no longer exist. */
@@ -32,6 +43,28 @@ export const logEventSchema = z.discriminatedUnion('type', [
     fileName: z.string(),
     sha256: digestSchema,
     bytes: z.number().int(),
+  }),
+  z.object({
+    type: z.literal('video-taken-in'),
+    videoId: z.string(),
+    number: z.number().int(),
+    fileName: z.string(),
+    sha256: digestSchema,
+    bytes: z.number().int(),
+  }),
+  /** A frame of a video was stored as a picture. `instantMs` is the frame's instant as it was known then. */
+  z.object({
+    type: z.literal('still-taken'),
+    photoId: z.string(),
+    number: z.number().int(),
+    fileName: z.string(),
+    sha256: digestSchema,
+    bytes: z.number().int(),
+    videoId: z.string(),
+    videoNumber: z.number().int(),
+    videoSha256: digestSchema,
+    offsetMs: z.number().int(),
+    instantMs: z.number().int().nullable(),
   }),
   z.object({ type: z.literal('edited'), summary: z.string(), changes: z.array(loggedChangeSchema).min(1) }),
   z.object({

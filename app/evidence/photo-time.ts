@@ -27,8 +27,19 @@ export const writtenTimeSchema = z.object({
 })
 export type WrittenTime = z.output<typeof writtenTimeSchema>
 
-/** Where a photo's UTC offset comes from, best first. */
-export const timeBasisSchema = z.enum(['camera-offset', 'gps-time', 'place-zone', 'job-zone', 'unknown'])
+/**
+ * Where a photo's UTC offset comes from, best first. The last two before `unknown` belong to videos and their stills: a
+ * start that a person set, and the container's own time.
+ */
+export const timeBasisSchema = z.enum([
+  'camera-offset',
+  'gps-time',
+  'place-zone',
+  'job-zone',
+  'set-by-hand',
+  'container-utc',
+  'unknown',
+])
 export type TimeBasis = z.output<typeof timeBasisSchema>
 
 /** The three things about time, kept apart: what was written, what was corrected, and the instant that follows. */

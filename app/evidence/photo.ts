@@ -2,10 +2,21 @@ import { z } from 'zod'
 import { cameraIdSchema, facetIdSchema, photoIdSchema } from '../job/ids.ts'
 import { componentKeySchema, conditionKeySchema, photoRoleSchema } from './catalog/keys.ts'
 import { photoTimeSchema, writtenTimeSchema } from './photo-time.ts'
+import { stillSchema } from './still.ts'
 
-/** Something about a file that could not be read or believed, in words for the office. */
+/** Something about a file that could not be read or believed, or what else it holds (`contents`), in words for the office. */
 export const fileProblemSchema = z.object({
-  about: z.enum(['picture', 'preview', 'time', 'position', 'direction', 'orientation', 'camera', 'metadata']),
+  about: z.enum([
+    'picture',
+    'preview',
+    'time',
+    'position',
+    'direction',
+    'orientation',
+    'camera',
+    'metadata',
+    'contents',
+  ]),
   text: z.string(),
 })
 export type FileProblem = z.output<typeof fileProblemSchema>
@@ -26,7 +37,19 @@ export const cameraDirectionSchema = z.object({
   reference: z.enum(['true', 'magnetic', 'not-stated']),
 })
 
-export const pictureTypeSchema = z.enum(['image/jpeg', 'image/png', 'image/webp', 'image/tiff'])
+/** Types of files that are taken in as pictures; what each needs to be decoded stands with the previews. */
+export const pictureTypeSchema = z.enum([
+  'image/jpeg',
+  'image/png',
+  'image/webp',
+  'image/tiff',
+  'image/heic',
+  'image/heic-sequence',
+  'image/heif',
+  'image/heif-sequence',
+  'image/avif',
+  'image/x-adobe-dng',
+])
 
 /** The facts a picture file brings, read once when it is taken in and never changed. */
 export const photoFileSchema = z.object({
@@ -70,6 +93,8 @@ export const photoSchema = z.object({
   time: photoTimeSchema,
   takenInAtMs: z.number().int(),
   preview: z.enum(['ready', 'none']),
+  /** Set where the picture is a frame that a person took out of a video; null for a photo. */
+  still: stillSchema.nullable().default(null),
 })
 export type Photo = z.output<typeof photoSchema>
 

@@ -29,4 +29,8 @@ export type ReadingId = z.output<typeof readingIdSchema>
 export const cameraIdSchema = idSchema('CameraId')
 export type CameraId = z.output<typeof cameraIdSchema>
 
+/** One recording of moving pictures. */
+export const videoIdSchema = idSchema('VideoId')
+export type VideoId = z.output<typeof videoIdSchema>
+
 export const attachmentIdSchema = idSchema('AttachmentId')

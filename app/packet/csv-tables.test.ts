@@ -56,6 +56,7 @@ describe('the tables of an evidence bundle', () => {
   })
   const tables = csvTables(
     aCaseFile({ facets: [facet], photos: [leftOut, photo], findings: [finding], readings: [reading] }),
+    [],
   )
   const cell = (name: string, row: number, title: string) => {
     const table = tables.find((candidate) => candidate.name === name)

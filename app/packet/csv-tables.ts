@@ -11,8 +11,9 @@ import {
 import { measurementWords } from '../evidence/catalog/measures.ts'
 import type { CaseFile } from '../evidence/case-file.ts'
 import { findingLabel, type Extent, type Finding } from '../evidence/finding.ts'
-import { localDateTime } from '../evidence/photo-local-time.ts'
 import { photoLabel, type Photo } from '../evidence/photo.ts'
+import { videoLabel } from '../evidence/video-label.ts'
+import type { Video } from '../evidence/video.ts'
 import { readingLabel } from '../evidence/reading-label.ts'
 import type { Reading } from '../fieldtest/reading.ts'
 import { markerPoint } from '../roof/draw-plan.ts'
@@ -22,16 +23,21 @@ import { findingZone, findingZoneWords } from '../roof/zones/finding-zone.ts'
 import { jobZones } from '../roof/zones/job-zones.ts'
 import { type Columns, type CsvTable, table } from './csv-table.ts'
 import { howMuchWords } from './finding-words.ts'
-import { offsetWords } from './format/times.ts'
+import { localIso } from './format/local-iso.ts'
 import { quantityTables } from './quantity-tables.ts'
+import { videoTable } from './video-table.ts'
 
-/** findings.csv, photos.csv, readings.csv and the tables of quantities of an evidence bundle. Photos include those left out, with the reason. */
-export function csvTables(caseFile: CaseFile): readonly CsvTable[] {
+/**
+ * findings.csv, photos.csv, readings.csv, videos.csv where there are any, and the tables of quantities of an evidence
+ * bundle. Photos include those left out, with the reason.
+ */
+export function csvTables(caseFile: CaseFile, videos: readonly Video[] = []): readonly CsvTable[] {
   const names = namesIn(caseFile)
   return [
     table('findings.csv', findingColumns(names), [...caseFile.findings].sort(byNumber)),
     table('photos.csv', photoColumns(names), [...caseFile.photos].sort(byNumber)),
     table('readings.csv', readingColumns(names), [...caseFile.readings].sort(byNumber)),
+    ...(videos.length === 0 ? [] : [videoTable(videos)]),
     ...quantityTables(caseFile),
   ]
 }
@@ -164,15 +170,11 @@ function photoColumns(names: Names): Columns<Photo> {
     ['direction_reference', ({ file }) => file.direction?.reference ?? ''],
     ['camera', ({ file }) => [file.camera.make, file.camera.model].filter((part) => part !== '').join(' ')],
     ['camera_serial', ({ file }) => file.camera.serial],
+    ['still_from', ({ still }) => (still === null ? '' : videoLabel(still.videoNumber))],
+    ['still_offset_seconds', ({ still }) => (still === null ? null : still.offsetMs / 1000)],
+    ['still_video_sha256', ({ still }) => still?.videoSha256 ?? ''],
     ['left_out_because', ({ tags }) => tags.leftOutBecause],
   ]
-}
-
-/** ISO 8601 with offset, to the second; empty when not known. */
-function localIso(time: Photo['time']): string {
-  const local = localDateTime(time)
-  if (local === null) return ''
-  return `${local.toString({ smallestUnit: 'second' })}${offsetWords(time.offsetMinutes ?? 0)}`
 }
 
 function readingColumns(names: Names): Columns<Reading> {

@@ -1,5 +1,7 @@
 import type { LogEntry, LogEvent } from '../evidence/log-entry.ts'
 import { photoLabel } from '../evidence/photo.ts'
+import { stillWords } from '../evidence/still.ts'
+import { videoLabel } from '../evidence/video-label.ts'
 import { bytesFigure, shortHash } from './format/files.ts'
 
 /** Consecutive entries of one person that say the same kind of thing, told in one line. */
@@ -54,6 +56,10 @@ function eventWords(event: LogEvent, labelOfPhoto: (photoId: string) => string):
       return `${photoLabel(event.number)} taken in from ${event.fileName}, ${bytesFigure(event.bytes)} bytes, SHA-256 ${shortHash(event.sha256)}`
     case 'double-seen':
       return `${event.fileName} came again, the same file as ${labelOfPhoto(event.photoId)}; kept once`
+    case 'video-taken-in':
+      return `${videoLabel(event.number)} taken in from ${event.fileName}, ${bytesFigure(event.bytes)} bytes, SHA-256 ${shortHash(event.sha256)}`
+    case 'still-taken':
+      return `${photoLabel(event.number)} stored, ${stillWords(event)}, SHA-256 ${shortHash(event.sha256)}`
     case 'attachment-taken-in':
       return `${event.fileName} kept as an attachment, ${bytesFigure(event.bytes)} bytes, SHA-256 ${shortHash(event.sha256)}`
     case 'edited':

@@ -3,6 +3,8 @@ import { z } from 'zod'
 /** How a packet is set out. */
 export const packetOptionsSchema = z.object({
   paper: z.enum(['letter', 'a4']).default('letter'),
+  /** Which videos go into the evidence bundle: those of moderate size, all, or none. */
+  videosInBundle: z.enum(['small', 'all', 'none']).default('small'),
   photosPerPage: z.union([z.literal(2), z.literal(4), z.literal(6)]).default(4),
 })
 export type PacketOptions = z.output<typeof packetOptionsSchema>

@@ -1,12 +1,14 @@
 import type { Attachment } from '../evidence/attachment.ts'
 import type { CaseFile } from '../evidence/case-file.ts'
 import type { LogEntry } from '../evidence/log-entry.ts'
+import type { Video } from '../evidence/video.ts'
 import type { PacketOptions } from './options.ts'
 
 /** Everything that a packet is made from. */
 export interface PacketInput {
   readonly caseFile: CaseFile
   readonly attachments: readonly Attachment[]
+  readonly videos: readonly Video[]
   /** The whole evidence log, oldest first. */
   readonly log: readonly LogEntry[]
   /** Hash of the log's last entry, 64 hex digits; empty when nothing is logged yet. */

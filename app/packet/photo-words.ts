@@ -2,6 +2,7 @@ import { conditions } from '../evidence/catalog/conditions.ts'
 import { components } from '../evidence/catalog/components.ts'
 import { photoRoleLabels } from '../evidence/catalog/labels.ts'
 import type { Photo } from '../evidence/photo.ts'
+import { videoLabel } from '../evidence/video-label.ts'
 import { directionWords } from './format/directions.ts'
 import { correctionWords, photoTimeWords } from './format/times.ts'
 
@@ -24,8 +25,10 @@ export function whenTakenWords({ time, file }: Photo): string {
 }
 
 /** "camera wrote 2026:03:14 13:32:07, +7 min 00 s"; null where nothing is corrected. */
-export function clockCorrectionWords({ time, file }: Photo): string | null {
+export function clockCorrectionWords({ time, file, still }: Photo): string | null {
   if (time.correctionMs === 0) return null
+  if (still !== null)
+    return `start of ${videoLabel(still.videoNumber)} corrected, ${correctionWords(time.correctionMs)}`
   return `camera wrote ${file.written.raw ?? 'no time'}, ${correctionWords(time.correctionMs)}`
 }
 

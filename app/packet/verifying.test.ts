@@ -7,6 +7,7 @@ describe('HOW-TO-VERIFY.txt', () => {
     jobNumber: '2026-1',
     revisionLabel: 'Revision 2',
     headHash: 'ab'.repeat(32),
+    videosLeftOut: [],
     programVersion: '0.1.0',
   })
 

@@ -14,6 +14,8 @@ export function howToVerifyText(told: {
   readonly revisionLabel: string
   readonly headHash: string
   readonly programVersion: string
+  /** Videos that are named in the packet but whose files are not in the bundle. */
+  readonly videosLeftOut: readonly { readonly label: string; readonly sha256: string }[]
 }): string {
   return [
     `HOW TO VERIFY`,
@@ -28,6 +30,13 @@ export function howToVerifyText(told: {
     `  macOS:   shasum -a 256 -c manifest.sha256`,
     `  Windows: certutil -hashfile FILE SHA256, and compare with the line in manifest.sha256`,
     ``,
+    ...(told.videosLeftOut.length === 0
+      ? []
+      : [
+          `Not in this bundle, kept by the office that made it:`,
+          ...told.videosLeftOut.map(({ label, sha256 }) => `  ${label}  SHA-256 ${sha256}`),
+          ``,
+        ]),
     `A hash shows that a file has not changed since it was hashed. It does not say who made`,
     `the file, when, or whether what it shows is complete.`,
     ``,

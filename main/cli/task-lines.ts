@@ -15,7 +15,7 @@ export function printIntake(task: TaskState): void {
   const { intake } = task
   if (intake === null) return
   print(
-    `${intake.photosAdded} photos taken in, ${intake.attachmentsAdded} other files kept, ${intake.doubles.length} doubles, ${intake.failed.length} failed.`,
+    `${intake.photosAdded} photos taken in, ${intake.videosAdded === 0 ? '' : `${intake.videosAdded} videos, `}${intake.attachmentsAdded} other files kept, ${intake.doubles.length} doubles, ${intake.failed.length} failed.`,
   )
   for (const { fileName, sameAs } of intake.doubles) print(`  double: ${fileName} is the same as ${sameAs}`)
   for (const { fileName, reason } of intake.attached) print(`  kept among the attachments: ${fileName}: ${reason}`)

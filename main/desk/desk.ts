@@ -22,6 +22,7 @@ import { facetsArea } from './roof-area.ts'
 import { servedFile, type ServedFile } from './served-files.ts'
 import { createTaskList, type TaskList } from './task-list.ts'
 import { throughJson } from './through-json.ts'
+import { videosArea } from './videos-area.ts'
 import { acceptUpload } from './uploads.ts'
 
 /** The one implementation of the contract. Hosts and the terminal stand in front of it and add nothing. */
@@ -126,6 +127,7 @@ function allHandlers(world: DeskWorld): Handlers {
     ...photosArea(world),
     ...findingsArea(world),
     ...readingsArea(world),
+    ...videosArea(world),
     ...historyArea(world),
     ...placementArea(world),
     ...intakeArea(world),

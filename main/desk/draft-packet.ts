@@ -1,12 +1,10 @@
 import { mkdir, stat } from 'node:fs/promises'
 import type { CallOutput, ParsedInput } from '../../app/contract/contract.ts'
 import { publishPdf } from '../publish/publish-pdf.ts'
-import { listAttachments } from '../store/records/attachments.ts'
-import { listPhotos } from '../store/records/photos.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { draftPath } from './drafts.ts'
-import { packetInput } from './packet-input.ts'
-import { jobSnapshot, needJobLayout } from './snapshot.ts'
+import { packetFiles, packetInput } from './packet-input.ts'
+import { jobSnapshot } from './snapshot.ts'
 
 /** Makes the PDF as it would be issued now, marked as a draft, for the preview to show. */
 export async function draftPacket(
@@ -20,11 +18,7 @@ export async function draftPacket(
   await mkdir(layout.incoming, { recursive: true })
   const made = await publishPdf(path, {
     input,
-    files: {
-      photos: listPhotos(db, jobId),
-      attachments: listAttachments(db, jobId),
-      places: needJobLayout(world.library, jobId),
-    },
+    files: packetFiles(world, jobId, options),
     signal: new AbortController().signal,
     onPage: () => undefined,
   })

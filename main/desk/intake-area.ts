@@ -2,6 +2,7 @@ import { readdir, readFile, rm } from 'node:fs/promises'
 import { join } from 'node:path'
 import { refuse } from '../../app/contract/app-error.ts'
 import type { IntakeSource, TaskState } from '../../app/contract/intake.ts'
+import { videoLabel } from '../../app/evidence/video-label.ts'
 import type { JobId } from '../../app/job/ids.ts'
 import { findFiles, type Waiting } from '../library/intake/find-files.ts'
 import { takeIn, type Outcome } from '../library/intake/take-in.ts'
@@ -12,6 +13,16 @@ import { needJob, needJobLayout } from './snapshot.ts'
 import type { TaskHandle } from './task-list.ts'
 
 type IntakeReport = NonNullable<TaskState['intake']>
+
+const nothingYet: IntakeReport = {
+  photosAdded: 0,
+  videosAdded: 0,
+  attachmentsAdded: 0,
+  doubles: [],
+  failed: [],
+  attached: [],
+  videos: [],
+}
 
 /** Taking files in, and the list of long work. */
 export function intakeArea(world: DeskWorld): Area<'intake'> & Area<'tasks'> {
@@ -43,7 +54,7 @@ export async function takeFilesIn(
   jobId: JobId,
   { files, handle }: { files: readonly Waiting[]; handle: TaskHandle },
 ): Promise<void> {
-  let report: IntakeReport = { photosAdded: 0, attachmentsAdded: 0, doubles: [], failed: [], attached: [] }
+  let report = nothingYet
   let done = 0
   let announcedAtMs = 0
   handle.update({ total: files.length, doing: 'Reading files', intake: report })
@@ -76,6 +87,10 @@ function withOutcome(report: IntakeReport, outcome: Outcome): IntakeReport {
   switch (outcome.kind) {
     case 'photo':
       return { ...report, photosAdded: report.photosAdded + 1 }
+    case 'video': {
+      const reason = `Taken in as ${videoLabel(outcome.number)}.`
+      return { ...report, videosAdded: report.videosAdded + 1, videos: [...report.videos, { fileName, reason }] }
+    }
     case 'attachment':
       return {
         ...report,

@@ -17,11 +17,9 @@ import { inTransaction } from '../store/database.ts'
 import { touchJob } from '../store/jobs.ts'
 import { appendLog } from '../store/log.ts'
 import { addPacket, listPackets } from '../store/packets.ts'
-import { listAttachments } from '../store/records/attachments.ts'
-import { listPhotos } from '../store/records/photos.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { announceChange } from './edit-job.ts'
-import { packetInput } from './packet-input.ts'
+import { packetFiles, packetInput } from './packet-input.ts'
 import { problemsOf } from './problems.ts'
 import { jobSnapshot, needJobLayout } from './snapshot.ts'
 import type { TaskHandle } from './task-list.ts'
@@ -41,7 +39,7 @@ export async function issuePacket(
   const revision = Math.max(0, ...listPackets(db, jobId).map((packet) => packet.revision)) + 1
   const input = packetInput(world, snapshot, { options, revision, issuedAtMs: world.now() })
   const places = needJobLayout(world.library, jobId)
-  const files = { photos: listPhotos(db, jobId), attachments: listAttachments(db, jobId), places }
+  const files = packetFiles(world, jobId, options)
   const stem = safeFileName(snapshot.job.number)
   const names = { pdfName: `${stem}-packet-r${revision}.pdf`, bundleName: `${stem}-evidence-r${revision}.zip` }
   const arriving: Arriving = {

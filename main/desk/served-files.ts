@@ -1,12 +1,14 @@
 import { mkdir, readFile, stat } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { FileRef } from '../../app/contract/files.ts'
-import { derivedNames } from '../library/layout.ts'
+import { derivedNames, photoFolder } from '../library/layout.ts'
 import { makePreviews } from '../library/previews/make-previews.ts'
+import { renderAtSize } from '../library/previews/render-at-size.ts'
 import { writeWhole } from '../library/write-file.ts'
 import { findPacket } from '../store/packets.ts'
 import { findAttachment } from '../store/records/attachments.ts'
 import { findPhoto, type StoredPhoto } from '../store/records/photos.ts'
+import { findVideo } from '../store/records/videos.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { draftPath } from './drafts.ts'
 import { needJobLayout } from './snapshot.ts'
@@ -41,13 +43,25 @@ async function locate(world: DeskWorld, ref: FileRef): Promise<ServedFile | null
       const photo = findPhoto(db, ref.id)
       if (photo === null) return null
       const { mediaType, fileName } = photo.file
-      const path = join(needJobLayout(world.library, photo.jobId).originals, photo.storedName)
+      const path = join(photoFolder(needJobLayout(world.library, photo.jobId), photo), photo.storedName)
       return {
         path,
         ...(SHOWN.has(mediaType)
           ? { mediaType, saveAs: null }
           : { mediaType: 'application/octet-stream', saveAs: fileName }),
       }
+    }
+    case 'full': {
+      const photo = findPhoto(db, ref.id)
+      if (photo === null || photo.preview === 'none') return null
+      if (SHOWN.has(photo.file.mediaType)) return locate(world, { kind: 'original', id: ref.id })
+      return fullPicture(world, photo)
+    }
+    case 'video': {
+      const video = findVideo(db, ref.id)
+      if (video === null) return null
+      const path = join(needJobLayout(world.library, video.jobId).originals, video.storedName)
+      return { path, mediaType: playedType(video.file.mediaType), saveAs: null }
     }
     case 'attachment': {
       const kept = findAttachment(db, ref.id)
@@ -70,6 +84,31 @@ async function locate(world: DeskWorld, ref: FileRef): Promise<ServedFile | null
   }
 }
 
+/** Browsers refuse QuickTime by its name, though its boxes are those of MP4. */
+function playedType(mediaType: string): string {
+  return mediaType === 'video/quicktime' || mediaType === 'video/x-m4v' ? 'video/mp4' : mediaType
+}
+
+/** Quality of a picture that stands in for an original which browsers can't show. */
+const FULL_QUALITY = 92
+const MOST_EDGE_PX = 30_000
+
+/** Made when it is first asked for and kept, since decoding a phone's picture takes a second or two. */
+async function fullPicture(world: DeskWorld, photo: StoredPhoto): Promise<ServedFile | null> {
+  const places = needJobLayout(world.library, photo.jobId)
+  const path = join(places.derived, derivedNames(photo.id).full)
+  if (((await sizeOf(path)) ?? 0) === 0) {
+    const { orientation, mediaType } = photo.file
+    const original = join(photoFolder(places, photo), photo.storedName)
+    const size = { longEdgePx: MOST_EDGE_PX, quality: FULL_QUALITY, orientation, mediaType }
+    const made = await renderAtSize(original, size)
+    if (!made.ok) return null
+    await mkdir(places.derived, { recursive: true })
+    await writeWhole(path, made.jpeg)
+  }
+  return { path, mediaType: 'image/jpeg', saveAs: null }
+}
+
 /** Previews can be rebuilt: one that is gone from the disk is made again from its original. */
 async function derivedFile(
   world: DeskWorld,
@@ -81,7 +120,7 @@ async function derivedFile(
   const path = join(places.derived, names[kind])
   // Previews are not synced: after a power cut one may be there and empty.
   if (((await sizeOf(path)) ?? 0) === 0) {
-    const bytes = await readFile(join(places.originals, photo.storedName)).catch(() => null)
+    const bytes = await readFile(join(photoFolder(places, photo), photo.storedName)).catch(() => null)
     const made = bytes === null ? null : await makePreviews(bytes, photo.file)
     if (made === null || !made.ok) return null
     await mkdir(places.derived, { recursive: true })

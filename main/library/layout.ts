@@ -19,7 +19,10 @@ export interface LibraryLayout {
 /** The folders of one job. */
 export interface JobLayout {
   readonly folder: string
+  /** Photos and videos, byte for byte as the cameras wrote them. */
   readonly originals: string
+  /** Pictures that people took out of videos. */
+  readonly stills: string
   readonly derived: string
   readonly attachments: string
   readonly issued: string
@@ -45,13 +48,23 @@ export function jobLayout(library: LibraryLayout, name: string): JobLayout {
   return {
     folder,
     originals: join(folder, 'originals'),
+    stills: join(folder, 'stills'),
     derived: join(folder, 'derived'),
     attachments: join(folder, 'attachments'),
     issued: join(folder, 'issued'),
   }
 }
 
-/** The two pictures made from a photo; both can be made again. */
-export function derivedNames(photoId: string): { readonly preview: string; readonly thumbnail: string } {
-  return { preview: `${photoId}-preview.jpg`, thumbnail: `${photoId}-thumbnail.jpg` }
+/** The pictures made from a photo; all can be made again. `full` only where browsers can't show the original. */
+export function derivedNames(photoId: string): Record<'preview' | 'thumbnail' | 'full', string> {
+  return {
+    preview: `${photoId}-preview.jpg`,
+    thumbnail: `${photoId}-thumbnail.jpg`,
+    full: `${photoId}-full.jpg`,
+  }
+}
+
+/** Where a photo's file is kept: with the originals, or with the stills where it is a frame of a video. */
+export function photoFolder(places: JobLayout, photo: { readonly still: unknown }): string {
+  return photo.still === null ? places.originals : places.stills
 }

@@ -26,6 +26,8 @@ export function replayLog(db: ReadDb, jobId: string): Replay {
       headHash = entry.hash
       const { event } = entry
       if (event.type === 'photo-taken-in') takenIn.set(event.photoId, event)
+      if (event.type === 'video-taken-in') takenIn.set(event.videoId, event)
+      if (event.type === 'still-taken') takenIn.set(event.photoId, event)
       if (event.type === 'attachment-taken-in') takenIn.set(event.attachmentId, event)
       yield entry
     }

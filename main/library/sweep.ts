@@ -4,6 +4,7 @@ import { inTransaction } from '../store/database.ts'
 import { allJobs } from '../store/jobs.ts'
 import { listAttachments } from '../store/records/attachments.ts'
 import { listPhotos } from '../store/records/photos.ts'
+import { listVideos } from '../store/records/videos.ts'
 import { jobLayout, type LibraryLayout } from './layout.ts'
 import type { Library } from './open-library.ts'
 import { isLeftBehind } from './process-mark.ts'
@@ -22,18 +23,25 @@ export function sweepLibrary(library: Library): readonly string[] {
   const moved = inTransaction(library.db, (db) =>
     allJobs(db).flatMap(({ job, folder }) => {
       const places = jobLayout(layout, folder)
-      const photos = new Set(listPhotos(db, job.id).map((photo) => photo.storedName))
-      const attachments = new Set(listAttachments(db, job.id).map((kept) => kept.storedName))
+      const photos = listPhotos(db, job.id)
+      const originals = [...photos.filter((photo) => photo.still === null), ...listVideos(db, job.id)]
+      const stills = photos.filter((photo) => photo.still !== null)
+      const attachments = listAttachments(db, job.id)
       removeHalfWritten(places.derived)
       return [
-        ...moveUnknown(places.originals, { known: photos, layout }),
-        ...moveUnknown(places.attachments, { known: attachments, layout }),
+        ...moveUnknown(places.originals, { known: namesOf(originals), layout }),
+        ...moveUnknown(places.stills, { known: namesOf(stills), layout }),
+        ...moveUnknown(places.attachments, { known: namesOf(attachments), layout }),
       ]
     }),
   )
   for (const name of namesIn(layout.allIncoming))
     if (isLeftBehind(name)) rmSync(join(layout.allIncoming, name), { recursive: true, force: true })
   return moved
+}
+
+function namesOf(kept: readonly { readonly storedName: string }[]): ReadonlySet<string> {
+  return new Set(kept.map(({ storedName }) => storedName))
 }
 
 function moveUnknown(

@@ -6,8 +6,9 @@ import { allJobs } from '../store/jobs.ts'
 import { listPackets } from '../store/packets.ts'
 import { listAttachments } from '../store/records/attachments.ts'
 import { listPhotos } from '../store/records/photos.ts'
+import { listVideos } from '../store/records/videos.ts'
 import { fileFailure } from './file-failure.ts'
-import { jobLayout, type JobLayout } from './layout.ts'
+import { jobLayout, photoFolder, type JobLayout } from './layout.ts'
 import type { Library } from './open-library.ts'
 import { replayLog, type Replay } from './replay-log.ts'
 
@@ -26,7 +27,7 @@ export interface LibraryCheck {
 }
 
 /**
- * Reads every original, attachment and issued packet again, compares hashes, replays every evidence log, and compares what
+ * Reads every original, still, video, attachment and issued packet again, compares hashes, replays every evidence log, and compares what
  * the log says came in with what is there. A record that can't be read is a difference too.
  */
 export async function verifyLibrary(library: Library): Promise<LibraryCheck> {
@@ -51,7 +52,7 @@ export async function verifyLibrary(library: Library): Promise<LibraryCheck> {
 }
 
 interface KeptFile {
-  /** Photos and attachments have an entry of the log under this identity; issued packets have none. */
+  /** Photos, videos and attachments have an entry of the log under this identity; issued packets have none. */
   readonly id: string | null
   readonly path: string
   readonly name: string
@@ -60,7 +61,13 @@ interface KeptFile {
 
 function keptFiles(library: Library, jobId: string, places: JobLayout): readonly KeptFile[] {
   return [
-    ...listPhotos(library.db, jobId).map(({ id, storedName, file }) => ({
+    ...listPhotos(library.db, jobId).map((photo) => ({
+      id: photo.id,
+      path: join(photoFolder(places, photo), photo.storedName),
+      name: photo.file.fileName,
+      sha256: photo.file.sha256,
+    })),
+    ...listVideos(library.db, jobId).map(({ id, storedName, file }) => ({
       id,
       path: join(places.originals, storedName),
       name: file.fileName,

@@ -3,6 +3,9 @@ import canonicalize from 'canonicalize'
 import { stringify } from 'csv-stringify/sync'
 import { csvTables } from '../../app/packet/csv-tables.ts'
 import type { PacketInput } from '../../app/packet/packet-input.ts'
+import { isInBundle } from '../../app/packet/videos-in-bundle.ts'
+import { videoLabel } from '../../app/evidence/video-label.ts'
+import { photoFolder } from '../library/layout.ts'
 import { planGeoJson } from '../../app/packet/plan-geojson.ts'
 import { howToVerifyText } from '../../app/packet/verifying.ts'
 import { drawPlan } from '../../app/roof/draw-plan.ts'
@@ -32,9 +35,12 @@ export function bundleFiles({
         revisionLabel: `Revision ${input.revision ?? 0}`,
         headHash: input.headHash,
         programVersion: input.programVersion,
+        videosLeftOut: input.videos
+          .filter(({ file }) => !isInBundle(file, input.options.videosInBundle))
+          .map(({ number, file }) => ({ label: `${videoLabel(number)} ${file.fileName}`, sha256: file.sha256 })),
       }),
     ),
-    ...csvTables(caseFile).map(({ name, header, rows }) =>
+    ...csvTables(caseFile, input.videos).map(({ name, header, rows }) =>
       text(name, stringify([[...header], ...rows.map((row) => [...row])], { bom: true, record_delimiter: 'windows' })),
     ),
     text('log.jsonl', input.log.map((entry) => `${canonicalize(entry) ?? ''}\n`).join('')),
@@ -44,7 +50,12 @@ export function bundleFiles({
     ),
     ...(geojson === null ? [] : [text('plan.geojson', `${JSON.stringify(geojson, null, 1)}\n`)]),
     // The hash recorded on arrival, not one made now: a file that changed since then fails the check, as it should.
-    ...files.photos.map(({ storedName, file }) => ({
+    ...files.photos.map((photo) => ({
+      name: `${photo.still === null ? 'originals' : 'stills'}/${photo.storedName}`,
+      path: join(photoFolder(files.places, photo), photo.storedName),
+      sha256: photo.file.sha256,
+    })),
+    ...files.videos.map(({ storedName, file }) => ({
       name: `originals/${storedName}`,
       path: join(files.places.originals, storedName),
       sha256: file.sha256,

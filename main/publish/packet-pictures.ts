@@ -1,7 +1,6 @@
 import { join } from 'node:path'
-import { derivedNames } from '../library/layout.ts'
+import { derivedNames, photoFolder } from '../library/layout.ts'
 import { renderAtSize } from '../library/previews/render-at-size.ts'
-import type { StoredPhoto } from '../store/records/photos.ts'
 import type { PacketFiles } from './packet-files.ts'
 import type { PictureSource } from './pdf/render-packet.ts'
 
@@ -20,21 +19,21 @@ export function packetPictures({ photos, places }: PacketFiles): PictureSource {
       if (photo === undefined || photo.preview === 'none') return null
       const fromPreview =
         longEdgePx <= PREVIEW_PX
-          ? await render(join(places.derived, derivedNames(photo.id).preview), { longEdgePx, orientation: 1 })
+          ? await render(join(places.derived, derivedNames(photo.id).preview), {
+              longEdgePx,
+              orientation: 1,
+              mediaType: 'image/jpeg',
+            })
           : null
       return (
-        fromPreview ??
-        (await render(join(places.originals, photo.storedName), { longEdgePx, orientation: orientationOf(photo) }))
+        fromPreview ?? (await render(join(photoFolder(places, photo), photo.storedName), { longEdgePx, ...photo.file }))
       )
     },
   }
 }
 
-async function render(path: string, { longEdgePx, orientation }: { longEdgePx: number; orientation: number }) {
-  const made = await renderAtSize(path, { longEdgePx, quality: QUALITY, orientation })
+async function render(path: string, look: { longEdgePx: number; orientation: number; mediaType: string }) {
+  const { longEdgePx, orientation, mediaType } = look
+  const made = await renderAtSize(path, { longEdgePx, quality: QUALITY, orientation, mediaType })
   return made.ok ? { jpeg: made.jpeg, widthPx: made.widthPx, heightPx: made.heightPx } : null
-}
-
-function orientationOf(photo: StoredPhoto): number {
-  return photo.file.orientation
 }

@@ -12,7 +12,7 @@ export interface BundleCheck {
 }
 
 /** Folders whose files are the evidence itself, tied to the PDF by its seal. */
-const EVIDENCE = /^(originals|attachments)\//
+const EVIDENCE = /^(originals|stills|attachments)\//
 
 /**
  * Checks an evidence bundle: every file against the manifest and the other way round, the evidence log from its first

@@ -2,7 +2,11 @@ import { z } from 'zod'
 import { row, type WriteDb } from './database.ts'
 
 /** The next number of a kind in a job. Numbers are given once and never used again, also after a record is removed. */
-export function nextNumber(db: WriteDb, jobId: string, name: 'photo' | 'finding' | 'reading' | 'packet'): number {
+export function nextNumber(
+  db: WriteDb,
+  jobId: string,
+  name: 'photo' | 'video' | 'finding' | 'reading' | 'packet',
+): number {
   const found = row(
     db,
     `insert into counters (job_id, name, last) values (:jobId, :name, 1)

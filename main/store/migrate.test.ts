@@ -39,7 +39,7 @@ describe('a new library', () => {
     const backup = vi.fn<() => void>()
     migrate(db, { backup })
     expect(backup).not.toHaveBeenCalled()
-    expect(versionOf(db)).toBe(2)
+    expect(versionOf(db)).toBe(3)
     for (const name of ['jobs', 'photos', 'outlines', 'facets', 'findings', 'readings', 'log', 'steps', 'search_words'])
       expect(tableNames()).toContain(JSON.stringify({ name }))
   })
@@ -70,9 +70,23 @@ describe('an older library', () => {
     const backup = vi.fn<() => void>()
     migrate(db, { backup })
     expect(backup).toHaveBeenCalledTimes(1)
-    expect(versionOf(db)).toBe(2)
+    expect(versionOf(db)).toBe(3)
     expect(row(db, 'select value from settings')).toEqual({ value: 'Ada' })
     expect(rows(db, 'select * from outlines')).toEqual([])
+  })
+
+  it('keeps its photos and files, which are no stills and have no description yet, and gets room for videos', () => {
+    inTransaction(db, (write) => {
+      run(write, "insert into jobs values ('j', '1', '1', 'one', 0, 0, '{}', '{}', null)")
+      run(write, "insert into photos values ('p', 'j', 1, 'aa', 'aa-1.jpg', null, '{}', '{}', 'ready', 0)")
+      run(write, "insert into attachments values ('a', 'j', 'bb', 'bb-1.pdf', '{}', 'PDF document', '', 0)")
+    })
+    migrate(db, { backup: () => undefined })
+    expect(rows(db, 'select id, stored_name, still from photos')).toEqual([
+      { id: 'p', stored_name: 'aa-1.jpg', still: null },
+    ])
+    expect(rows(db, 'select id, tags from attachments')).toEqual([{ id: 'a', tags: '{}' }])
+    expect(rows(db, 'select * from videos')).toEqual([])
   })
 
   it('is backed up as it stands before anything changes', () => {

@@ -6,11 +6,13 @@ import { row, rows, run, type ReadDb, type WriteDb } from './database.ts'
 import { touchJob } from './jobs.ts'
 import { fromJson } from './json-column.ts'
 import { appendLog, type Author } from './log.ts'
+import { attachmentTagsTable } from './records/attachments.ts'
 import { cameraClockTable } from './records/cameras.ts'
 import { frameTable, sheetTable } from './records/job-parts.ts'
 import { photoTagsTable } from './records/photos.ts'
 import type { RecordTable } from './records/record-table.ts'
 import { facetTable, findingTable, outlineTable, readingTable } from './records/tables.ts'
+import { videoTagsTable } from './records/videos.ts'
 import { indexRecord } from './search-index.ts'
 
 /** One record and the value it is to have; null removes it. */
@@ -40,6 +42,8 @@ const tables = {
   camera: checked(cameraClockTable),
   finding: checked(findingTable),
   reading: checked(readingTable),
+  video: checked(videoTagsTable),
+  attachment: checked(attachmentTagsTable),
 } satisfies Record<RecordKind, RecordTable<unknown>>
 
 /**

@@ -1,10 +1,13 @@
 import type { RecordKind } from '../../app/evidence/log-entry.ts'
 import { findingLabel } from '../../app/evidence/finding.ts'
 import { photoLabel } from '../../app/evidence/photo.ts'
+import { videoLabel } from '../../app/evidence/video-label.ts'
 import type { WriteDb } from './database.ts'
 import { findJob } from './jobs.ts'
+import { findAttachment } from './records/attachments.ts'
 import { findPhoto } from './records/photos.ts'
 import { facetTable, findingTable } from './records/tables.ts'
+import { findVideo } from './records/videos.ts'
 import { forgetWords, indexWords } from './search.ts'
 
 /** Brings the search index up to date with one record after it was written. */
@@ -18,6 +21,10 @@ export function indexRecord(db: WriteDb, jobId: string, { record, id }: { record
       return indexFinding(db, jobId, id)
     case 'facet':
       return indexFacet(db, jobId, id)
+    case 'video':
+      return indexVideo(db, id)
+    case 'attachment':
+      return indexAttachment(db, id)
     case 'frame':
     case 'outline':
     case 'camera':
@@ -57,6 +64,23 @@ export function indexPhoto(db: WriteDb, id: string): void {
   if (photo === null) return
   const label = photoLabel(photo.number)
   indexWords(db, photo.jobId, { kind: 'photo', id, label, words: [label, photo.tags.caption, photo.file.fileName] })
+}
+
+/** A video is found by its number, its caption and the name the camera gave it. */
+export function indexVideo(db: WriteDb, id: string): void {
+  const video = findVideo(db, id)
+  if (video === null) return
+  const label = videoLabel(video.number)
+  indexWords(db, video.jobId, { kind: 'video', id, label, words: [label, video.tags.caption, video.file.fileName] })
+}
+
+/** An attachment is found by its name and by what people say of it. */
+export function indexAttachment(db: WriteDb, id: string): void {
+  const kept = findAttachment(db, id)
+  if (kept === null) return
+  const { file, tags } = kept.attachment
+  const words = [file.fileName, tags.description]
+  indexWords(db, kept.jobId, { kind: 'attachment', id, label: file.fileName, words })
 }
 
 function indexFinding(db: WriteDb, jobId: string, id: string): void {

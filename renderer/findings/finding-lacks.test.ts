@@ -13,6 +13,7 @@ const job = jobSnapshotSchema.parse({
   outlines: [],
   facets: [],
   photos: [],
+  videos: [],
   cameras: [],
   findings: [],
   readings: [],

@@ -1,7 +1,7 @@
 import type { JobId } from '../../app/job/ids.ts'
 
 /** The workspaces of a job, in the order of the work. */
-export const workspaces = ['sheet', 'plan', 'photos', 'findings', 'packet', 'log'] as const
+export const workspaces = ['sheet', 'plan', 'photos', 'video', 'findings', 'packet', 'log'] as const
 export type Workspace = (typeof workspaces)[number]
 
 /** Plain words for each workspace. */
@@ -9,13 +9,14 @@ export const workspaceNames = {
   sheet: 'Job sheet',
   plan: 'Roof plan',
   photos: 'Photos',
+  video: 'Video',
   findings: 'Findings',
   packet: 'Packet',
   log: 'Evidence log',
 } as const satisfies Record<Workspace, string>
 
 /** Records and fields that an address can point to. */
-export const targetKinds = ['field', 'photo', 'finding', 'facet', 'reading', 'entry'] as const
+export const targetKinds = ['field', 'photo', 'video', 'finding', 'facet', 'reading', 'entry'] as const
 /** What in a workspace an address points to: a field of the sheet by its dotted path, or a record by its identity. */
 export interface Target {
   readonly kind: (typeof targetKinds)[number]

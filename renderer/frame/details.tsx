@@ -1,6 +1,7 @@
 import { lazy, type ReactNode, Suspense } from 'react'
 import type { JobSnapshot } from '../../app/contract/jobs.ts'
 import { findingLabel } from '../../app/evidence/finding.ts'
+import { videoLabel } from '../../app/evidence/video-label.ts'
 import { photoLabel } from '../../app/evidence/photo.ts'
 import { useJob } from '../state/job-state.tsx'
 import { type Selection, useSelection } from '../state/selection.tsx'
@@ -11,6 +12,7 @@ import { Lacks } from './lacks.tsx'
 import { ReadingDetails } from './reading-details.tsx'
 
 const PhotoDetails = lazy(async () => ({ default: (await import('../photos/photo-details.tsx')).PhotoDetails }))
+const VideoDetails = lazy(async () => ({ default: (await import('../video/video-details.tsx')).VideoDetails }))
 const FindingDetails = lazy(async () => ({ default: (await import('../findings/finding-details.tsx')).FindingDetails }))
 const FacetDetails = lazy(async () => ({ default: (await import('../plan/facet-details.tsx')).FacetDetails }))
 const EntryDetails = lazy(async () => ({ default: (await import('../log/entry-details.tsx')).EntryDetails }))
@@ -40,6 +42,8 @@ function contentOf(selection: Selection): ReactNode {
       return <Lacks />
     case 'photos':
       return <PhotoDetails />
+    case 'video':
+      return <VideoDetails id={selection.id} />
     case 'facet':
       return <FacetDetails />
     case 'finding':
@@ -59,6 +63,10 @@ function titleOf(selection: Selection, job: JobSnapshot): string {
       if (selection.ids.length > 1) return countWords(selection.ids.length, 'photo')
       const photo = job.photos.find((one) => one.id === selection.lead)
       return photo === undefined ? 'Photo' : `Photo ${photoLabel(photo.number)}`
+    }
+    case 'video': {
+      const video = job.videos.find((one) => one.id === selection.id)
+      return video === undefined ? 'Video' : `Video ${videoLabel(video.number)}`
     }
     case 'facet':
       return `Facet ${job.facets.find((one) => one.id === selection.id)?.letter ?? ''}`

@@ -20,6 +20,7 @@ const panes = {
   sheet: lazy(async () => ({ default: (await import('../sheet/sheet-workspace.tsx')).SheetWorkspace })),
   plan: lazy(async () => ({ default: (await import('../plan/plan-workspace.tsx')).PlanWorkspace })),
   photos: lazy(async () => ({ default: (await import('../photos/photos-workspace.tsx')).PhotosWorkspace })),
+  video: lazy(async () => ({ default: (await import('../video/video-workspace.tsx')).VideoWorkspace })),
   findings: lazy(async () => ({ default: (await import('../findings/findings-workspace.tsx')).FindingsWorkspace })),
   packet: lazy(async () => ({ default: (await import('../packet/packet-workspace.tsx')).PacketWorkspace })),
   log: lazy(async () => ({ default: (await import('../log/log-workspace.tsx')).LogWorkspace })),

@@ -42,13 +42,15 @@ export function placeOfHit(hit: Pick<SearchHit, 'kind' | 'id'>): Place {
       return { workspace: 'findings', target: { kind: 'finding', id: hit.id } }
     case 'facet':
       return { workspace: 'plan', target: { kind: 'facet', id: hit.id } }
+    case 'video':
+      return { workspace: 'video', target: { kind: 'video', id: hit.id } }
   }
 }
 
 /** The selection that a target stands for; null when the job has no such record. */
 export function selectionOf(
   target: Target,
-  job: Pick<JobSnapshot, 'photos' | 'findings' | 'facets' | 'readings'>,
+  job: Pick<JobSnapshot, 'photos' | 'videos' | 'findings' | 'facets' | 'readings'>,
 ): Selection | null {
   switch (target.kind) {
     case 'field':
@@ -56,6 +58,10 @@ export function selectionOf(
     case 'photo': {
       const photo = job.photos.find((one) => one.id === target.id)
       return photo === undefined ? null : { kind: 'photos', ids: [photo.id], lead: photo.id }
+    }
+    case 'video': {
+      const video = job.videos.find((one) => one.id === target.id)
+      return video === undefined ? null : { kind: 'video', id: video.id }
     }
     case 'finding': {
       const finding = job.findings.find((one) => one.id === target.id)

@@ -20,6 +20,7 @@ const kindWords = {
   finding: 'Finding',
   facet: 'Facet',
   attachment: 'File',
+  video: 'Video',
 } as const satisfies Record<SearchHit['kind'], string>
 
 /** A search field over its hits; arrow keys go through them while typing. */

@@ -95,14 +95,15 @@ function EndedTask({ task }: { task: TaskState }) {
 }
 
 function hasNotes(intake: NonNullable<TaskState['intake']>): boolean {
-  return intake.failed.length + intake.doubles.length + intake.attached.length > 0
+  return intake.failed.length + intake.doubles.length + intake.attached.length + intake.videos.length > 0
 }
 
 function outcomeWords(task: TaskState): string {
   if (task.error !== null) return task.error
   if (task.intake === null) return task.state === 'done' ? 'Done.' : ''
-  const { photosAdded, failed, doubles, attached } = task.intake
-  const parts = [`${countWords(photosAdded, 'photo')} taken in`]
+  const { photosAdded, videosAdded, failed, doubles, attached } = task.intake
+  const videos = videosAdded === 0 ? '' : ` and ${countWords(videosAdded, 'video')}`
+  const parts = [`${countWords(photosAdded, 'photo')}${videos} taken in`]
   if (attached.length > 0) parts.push(`${countWords(attached.length, 'other file')} kept`)
   if (doubles.length > 0) parts.push(`${countWords(doubles.length, 'double')} skipped`)
   if (failed.length > 0) parts.push(`${countWords(failed.length, 'file')} not taken in`)

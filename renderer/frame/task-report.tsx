@@ -9,11 +9,11 @@ interface TaskReportProps {
   readonly onClose: () => void
 }
 
-/** What a take-in left out and why, file by file. */
+/** What a take-in brought beside photos, and what it left out and why, file by file. */
 export function TaskReport({ task, isOpen, onClose }: TaskReportProps) {
   const { intake } = task
   if (intake === null) return null
-  const doubles = intake.doubles.map(({ fileName, sameAs }) => ({ fileName, reason: `The same picture as ${sameAs}.` }))
+  const doubles = intake.doubles.map(({ fileName, sameAs }) => ({ fileName, reason: `The same file as ${sameAs}.` }))
   return (
     <Dialog
       title={task.title}
@@ -25,6 +25,7 @@ export function TaskReport({ task, isOpen, onClose }: TaskReportProps) {
         </Button>
       }
     >
+      <NoteList title="Videos" notes={intake.videos} />
       <NoteList title="Not taken in" notes={intake.failed} />
       <NoteList title="Doubles, kept once" notes={doubles} />
       <NoteList title="Kept as files, not as photos" notes={intake.attached} />

@@ -13,6 +13,7 @@ const kindWords = {
   finding: 'Finding',
   facet: 'Facet',
   attachment: 'File',
+  video: 'Video',
 } as const satisfies Record<SearchHit['kind'], string>
 
 /** What a search over all jobs found, under the job it is in. */

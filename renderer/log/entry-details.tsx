@@ -1,5 +1,6 @@
 import { type LogEntry, type RecordKind } from '../../app/evidence/log-entry.ts'
 import { findingLabel } from '../../app/evidence/finding.ts'
+import { videoLabel } from '../../app/evidence/video-label.ts'
 import { photoLabel } from '../../app/evidence/photo.ts'
 import type { JobSnapshot } from '../../app/contract/jobs.ts'
 import type { Place } from '../frame/places.ts'
@@ -90,7 +91,11 @@ interface RecordName {
 
 function recordsOf({ event }: LogEntry): readonly RecordName[] {
   if ('changes' in event) return event.changes.map((change) => ({ kind: change.record, id: change.id }))
-  return 'photoId' in event ? [{ kind: 'photo', id: event.photoId }] : []
+  return [
+    ...('photoId' in event ? [{ kind: 'photo' as const, id: event.photoId }] : []),
+    ...('videoId' in event ? [{ kind: 'video' as const, id: event.videoId }] : []),
+    ...('attachmentId' in event ? [{ kind: 'attachment' as const, id: event.attachmentId }] : []),
+  ]
 }
 
 /** What a record is called now, and where it is; no place when it is gone. */
@@ -120,6 +125,15 @@ function nameRecord({ kind, id }: RecordName, job: JobSnapshot): { name: string;
       const reading = job.readings.find((one) => one.id === id)
       if (reading === undefined) return { name: 'a reading that was removed', place: null }
       return { name: `Reading ${reading.number}`, place: { workspace: 'findings', target: { kind, id } } }
+    }
+    case 'video': {
+      const video = job.videos.find((one) => one.id === id)
+      if (video === undefined) return { name: 'a video', place: null }
+      return { name: videoLabel(video.number), place: { workspace: 'video', target: { kind, id } } }
+    }
+    case 'attachment': {
+      const kept = job.attachments.find((one) => one.id === id)
+      return { name: kept?.file.fileName ?? 'a file', place: { workspace: 'sheet', target: null } }
     }
     case 'sheet':
       return { name: 'Job sheet', place: { workspace: 'sheet', target: null } }

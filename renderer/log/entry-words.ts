@@ -1,5 +1,7 @@
 import type { LogEntry, LogEvent } from '../../app/evidence/log-entry.ts'
 import { photoLabel } from '../../app/evidence/photo.ts'
+import { stillWords } from '../../app/evidence/still.ts'
+import { videoLabel } from '../../app/evidence/video-label.ts'
 import { bytesWords } from '../ui/quantity-words.ts'
 
 /** What a log entry says happened, in one sentence. */
@@ -9,8 +11,12 @@ export function entryWords(event: LogEvent): string {
       return `Job ${event.number} was opened.`
     case 'photo-taken-in':
       return `${photoLabel(event.number)} taken in: ${event.fileName}, ${bytesWords(event.bytes)}.`
+    case 'video-taken-in':
+      return `${videoLabel(event.number)} taken in: ${event.fileName}, ${bytesWords(event.bytes)}.`
+    case 'still-taken':
+      return `${photoLabel(event.number)} stored: ${stillWords(event)}.`
     case 'double-seen':
-      return `${event.fileName} is the same picture as one already here, and was not taken in again.`
+      return `${event.fileName} is the same file as one already here, and was not taken in again.`
     case 'attachment-taken-in':
       return `${event.fileName} kept as a file, ${bytesWords(event.bytes)}.`
     case 'edited':
@@ -38,6 +44,8 @@ export type EntryGroup = (typeof entryGroups)[number]['key']
 const groupOf = {
   'job-opened': 'intake',
   'photo-taken-in': 'intake',
+  'video-taken-in': 'intake',
+  'still-taken': 'intake',
   'double-seen': 'intake',
   'attachment-taken-in': 'intake',
   edited: 'edits',

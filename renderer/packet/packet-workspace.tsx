@@ -1,5 +1,7 @@
 import { useMemo, useState } from 'react'
 import { type PacketOptions, packetOptionsSchema } from '../../app/packet/options.ts'
+import { videoLabel } from '../../app/evidence/video-label.ts'
+import { isInBundle, SMALL_VIDEO_BYTES } from '../../app/packet/videos-in-bundle.ts'
 import { useDesk } from '../client/client-context.tsx'
 import { useJob } from '../state/job-state.tsx'
 import { useProblems } from '../state/problems.tsx'
@@ -7,7 +9,7 @@ import { useTasks } from '../state/tasks.tsx'
 import { Button } from '../ui/button.tsx'
 import { useMessages } from '../ui/message.tsx'
 import { Panel } from '../ui/panel.tsx'
-import { countWords } from '../ui/quantity-words.ts'
+import { bytesWords, countWords } from '../ui/quantity-words.ts'
 import { SegmentedChoice } from '../ui/segmented-choice.tsx'
 import { IssueDialog } from './issue-dialog.tsx'
 import { IssuedList } from './issued-list.tsx'
@@ -32,6 +34,7 @@ export function PacketWorkspace() {
           </Panel>
           <Panel title="Set out">
             <Options options={options} onOptions={setOptions} />
+            <VideoChoice options={options} onOptions={setOptions} />
           </Panel>
           <Panel title="Issued">
             <IssuedList />
@@ -66,6 +69,32 @@ function Options({ options, onOptions }: { options: PacketOptions; onOptions: (o
         value={`${options.photosPerPage}`}
         onChange={(chosen) => onOptions({ ...options, photosPerPage: perPage[chosen] })}
       />
+    </div>
+  )
+}
+
+/** Which videos go into the bundle; asked only where there are any. */
+function VideoChoice({ options, onOptions }: { options: PacketOptions; onOptions: (options: PacketOptions) => void }) {
+  const { videos } = useJob()
+  const out = videos.filter(({ file }) => !isInBundle(file, options.videosInBundle))
+  if (videos.length === 0) return null
+  return (
+    <div className={styles['options']}>
+      <SegmentedChoice
+        label="Videos in the evidence bundle"
+        options={[
+          { key: 'small', label: `Up to ${SMALL_VIDEO_BYTES / 1_000_000} MB each` },
+          { key: 'all', label: 'All' },
+          { key: 'none', label: 'None' },
+        ]}
+        value={options.videosInBundle}
+        onChange={(videosInBundle) => onOptions({ ...options, videosInBundle })}
+      />
+      <p>
+        {out.length === 0
+          ? 'Every video goes into the bundle.'
+          : `Left out: ${out.map(({ number, file }) => `${videoLabel(number)} (${bytesWords(file.bytes)})`).join(', ')}. The packet says so and gives the SHA-256.`}
+      </p>
     </div>
   )
 }

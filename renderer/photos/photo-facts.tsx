@@ -1,3 +1,5 @@
+import { type Still, stillWords } from '../../app/evidence/still.ts'
+import { videoLabel } from '../../app/evidence/video-label.ts'
 import type { Photo } from '../../app/evidence/photo.ts'
 import { shortHash } from '../../app/packet/format/files.ts'
 import { correctionWords } from '../../app/packet/format/times.ts'
@@ -13,7 +15,7 @@ export function PhotoFacts({ photo }: { photo: Photo }) {
   const camera = cameras.find(({ id }) => id === photo.cameraId)
   const facts: readonly (readonly [string, string])[] = [
     ['Taken', whenTakenWords(photo)],
-    ['Written', writtenWords(photo)],
+    ...(photo.still === null ? [['Written', writtenWords(photo)] as const] : originFacts(photo.still)),
     ...(photo.time.correctionMs === 0 ? [] : [['Corrected', correctedWords(photo, camera?.clock.why ?? '')] as const]),
     ['Place', positionWords(photo) ?? 'the camera wrote none'],
     ['File', file.fileName],
@@ -43,6 +45,14 @@ function Fact({ label, value }: { label: string; value: string }) {
       <dd>{value}</dd>
     </>
   )
+}
+
+/** What stands in place of a camera's notes: which frame of which video, and which bytes of it. */
+function originFacts(still: Still): readonly (readonly [string, string])[] {
+  return [
+    ['Origin', `${stillWords(still)}, stored here from the player; the frame was not decoded again for comparison`],
+    ['Video', `${videoLabel(still.videoNumber)}, SHA-256 ${shortHash(still.videoSha256)}…`],
+  ]
 }
 
 function correctedWords({ time }: Photo, why: string): string {

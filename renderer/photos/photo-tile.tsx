@@ -3,6 +3,7 @@ import { components } from '../../app/evidence/catalog/components.ts'
 import { conditions } from '../../app/evidence/catalog/conditions.ts'
 import type { PhotoRole } from '../../app/evidence/catalog/keys.ts'
 import { photoRoleLabels } from '../../app/evidence/catalog/labels.ts'
+import { stillWords } from '../../app/evidence/still.ts'
 import { photoLabel, type Photo } from '../../app/evidence/photo.ts'
 import { classNames } from '../ui/class-names.ts'
 import styles from './contact-sheet.module.css'
@@ -57,6 +58,7 @@ export const PhotoTile = memo(function PhotoTile(props: PhotoTileProps) {
           )}
         </span>
         <span className={styles['caption']}>{caption === '' ? whatWords(photo) : caption}</span>
+        {photo.still === null ? null : <span className={styles['caption']}>{stillWords(photo.still)}</span>}
       </span>
     </div>
   )

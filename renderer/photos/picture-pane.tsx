@@ -24,8 +24,6 @@ import {
 /** Pictures are shown from their preview until they are magnified beyond its pixels by this much. */
 const PREVIEW_ENOUGH = 1.1
 const PREVIEW_LONG_EDGE_PX = 1600
-/** What browsers can show of the types that are taken in. */
-const shownTypes: ReadonlySet<string> = new Set(['image/jpeg', 'image/png', 'image/webp'])
 
 interface PicturePaneProps {
   readonly photo: Photo
@@ -59,7 +57,7 @@ export function PicturePane({ photo, view, onView, quarterTurns, onSizes }: Pict
     )
   }
   const scale = sizes === null ? 0 : fittingScale(sizes.picture, sizes.frame) * view.zoom
-  const wantsOriginal = upright !== null && shownTypes.has(photo.file.mediaType) && isBeyondPreview(upright, scale)
+  const wantsOriginal = upright !== null && isBeyondPreview(upright, scale)
   return (
     <div ref={pane} className={styles['pane']} data-zoomed={view.zoom > 1} {...drag}>
       <div style={placed({ sizes, upright, view, quarterTurns })} className={styles['placed']}>
@@ -75,7 +73,7 @@ export function PicturePane({ photo, view, onView, quarterTurns, onSizes }: Pict
         {wantsOriginal ? (
           <img
             className={styles['original']}
-            src={fileAddress({ kind: 'original', id: photo.id })}
+            src={fileAddress({ kind: 'full', id: photo.id })}
             alt=""
             draggable={false}
           />

@@ -1,11 +1,12 @@
 import type { JobSnapshot } from '../../app/contract/jobs.ts'
 import type { LogEntry, RecordKind } from '../../app/evidence/log-entry.ts'
-import type { FacetId, FindingId, PhotoId, ReadingId } from '../../app/job/ids.ts'
+import type { FacetId, FindingId, PhotoId, ReadingId, VideoId } from '../../app/job/ids.ts'
 
 /** What a person has selected, the same in every view. */
 export type Selection =
   | { readonly kind: 'none' }
   | { readonly kind: 'photos'; readonly ids: readonly PhotoId[]; readonly lead: PhotoId }
+  | { readonly kind: 'video'; readonly id: VideoId }
   | { readonly kind: 'facet'; readonly id: FacetId }
   | { readonly kind: 'finding'; readonly id: FindingId }
   | { readonly kind: 'reading'; readonly id: ReadingId }
@@ -14,7 +15,7 @@ export type Selection =
 type Records = Pick<JobSnapshot, 'photos' | 'findings' | 'readings' | 'facets'>
 
 /**
- * Photos that belong to the selection: the selected ones; those tagged on the selected facet and those of its findings;
+ * Photos that belong to the selection: the selected ones; the stills of the selected video; those tagged on the selected facet and those of its findings;
  * those of the selected finding with its readings, or of the selected reading; those a log entry is about.
  */
 export function relatedPhotoIds(
@@ -27,6 +28,8 @@ export function relatedPhotoIds(
       return new Set()
     case 'photos':
       return new Set(selection.ids)
+    case 'video':
+      return new Set(job.photos.filter((photo) => photo.still?.videoId === selection.id).map((photo) => photo.id))
     case 'facet':
       return new Set([
         ...job.photos.filter((photo) => photo.tags.facetId === selection.id).map((photo) => photo.id),
@@ -58,6 +61,7 @@ export function relatedFindingIds(
     new Set(job.findings.filter(fits).map((finding) => finding.id))
   switch (selection.kind) {
     case 'none':
+    case 'video':
       return new Set()
     case 'photos': {
       const ids = new Set(selection.ids)
@@ -86,6 +90,7 @@ export function relatedFacetIds(
 ): ReadonlySet<FacetId> {
   switch (selection.kind) {
     case 'none':
+    case 'video':
       return new Set()
     case 'photos': {
       const ids = new Set(selection.ids)
@@ -118,6 +123,7 @@ export function recordsOfEntry(entry: LogEntry | null, kind: RecordKind): Readon
   const { event } = entry
   switch (event.type) {
     case 'photo-taken-in':
+    case 'still-taken':
     case 'double-seen':
       return kind === 'photo' ? new Set([event.photoId]) : new Set()
     case 'edited':
@@ -125,6 +131,7 @@ export function recordsOfEntry(entry: LogEntry | null, kind: RecordKind): Readon
     case 'redone':
       return new Set(event.changes.filter((change) => change.record === kind).map((change) => change.id))
     case 'job-opened':
+    case 'video-taken-in':
     case 'attachment-taken-in':
     case 'problem-overruled':
     case 'packet-issued':

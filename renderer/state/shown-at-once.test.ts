@@ -9,6 +9,7 @@ const snapshot = jobSnapshotSchema.parse({
   outlines: [],
   facets: [],
   photos: [testPhoto('a', { facetId: 'A' }), testPhoto('b', {})],
+  videos: [],
   cameras: [],
   findings: [],
   readings: [],

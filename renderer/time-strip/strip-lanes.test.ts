@@ -28,7 +28,7 @@ const finding = findingSchema.parse({
 })
 
 describe('stripContent', () => {
-  const content = stripContent({ photos, cameras, findings: [finding] })
+  const content = stripContent({ videos: [], photos, cameras, findings: [finding] })
 
   it('gives each camera a lane in order of time, the first to work first', () => {
     expect(content.lanes.map((lane) => [lane.name, lane.photos.map((one) => one.photo.id)])).toEqual([

@@ -1,6 +1,7 @@
 import type { JobSnapshot } from '../../app/contract/jobs.ts'
 import type { Finding } from '../../app/evidence/finding.ts'
 import type { Photo } from '../../app/evidence/photo.ts'
+import type { Video } from '../../app/evidence/video.ts'
 import type { CameraId } from '../../app/job/ids.ts'
 
 /** A photo with a known time. */
@@ -16,16 +17,24 @@ export interface Lane {
   readonly photos: readonly TimedPhoto[]
 }
 
+/** A video with a known start, from its first frame to its last. */
+export interface TimedVideo {
+  readonly video: Video
+  readonly fromMs: number
+  readonly toMs: number
+}
+
 /** What the strip shows. */
 export interface StripContent {
   readonly lanes: readonly Lane[]
   /** Findings at the time of the first of their photos. */
   readonly findings: readonly { readonly finding: Finding; readonly instantMs: number }[]
+  readonly videos: readonly TimedVideo[]
   readonly untimed: readonly Photo[]
 }
 
 /** Sorts a job's photos into lanes by camera, and its findings onto the same ruler. */
-export function stripContent(job: Pick<JobSnapshot, 'photos' | 'cameras' | 'findings'>): StripContent {
+export function stripContent(job: Pick<JobSnapshot, 'photos' | 'videos' | 'cameras' | 'findings'>): StripContent {
   const timed = job.photos.flatMap((photo) =>
     photo.time.instantMs === null ? [] : [{ photo, instantMs: photo.time.instantMs }],
   )
@@ -37,6 +46,10 @@ export function stripContent(job: Pick<JobSnapshot, 'photos' | 'cameras' | 'find
   return {
     lanes: lanesOf(timed, job.cameras),
     findings: findings.toSorted((a, b) => a.instantMs - b.instantMs),
+    videos: job.videos.flatMap((video) => {
+      const fromMs = video.time.instantMs
+      return fromMs === null ? [] : [{ video, fromMs, toMs: fromMs + video.file.durationMs }]
+    }),
     untimed: job.photos.filter((photo) => photo.time.instantMs === null),
   }
 }

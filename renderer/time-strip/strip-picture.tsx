@@ -7,6 +7,7 @@ import { type Lane, nearestPhoto, type StripContent, type TimedPhoto } from './s
 import { rulerMarks } from './strip-ruler.ts'
 import type { StripScale, TimeWindow } from './strip-scale.ts'
 import styles from './time-strip.module.css'
+import { VideoBars } from './video-bars.tsx'
 import { findingWords, tickWords } from './strip-words.ts'
 
 /** Heights in pixels, shared with the names at the left. */
@@ -29,7 +30,7 @@ interface PictureProps {
 
 /** The drawn strip: ruler, findings, lanes of ticks; a click selects, a drag zooms. */
 export function StripPicture({ content, clock, scale, onWindow }: PictureProps) {
-  const heightPx = RULER_PX + LANE_PX * (1 + content.lanes.length)
+  const heightPx = RULER_PX + LANE_PX * (rowsAbove(content) + content.lanes.length)
   const [hover, setHover] = useState<TimedPhoto | null>(null)
   const pointer = usePointer({ content, scale, onWindow, onHover: setHover })
   return (
@@ -49,10 +50,11 @@ export function StripPicture({ content, clock, scale, onWindow }: PictureProps) 
           key={lane.cameraId ?? ''}
           lane={lane}
           scale={scale}
-          top={RULER_PX + LANE_PX * (at + 1)}
+          top={RULER_PX + LANE_PX * (at + rowsAbove(content))}
           series={at}
         />
       ))}
+      <VideoBars videos={content.videos} scale={scale} clock={clock} top={RULER_PX + LANE_PX} />
       <FindingMarks content={content} scale={scale} />
       {hover === null ? null : <HoverLine x={scale.xOf(hover.instantMs)} heightPx={heightPx} />}
       {pointer.drawn === null ? null : (
@@ -66,6 +68,11 @@ export function StripPicture({ content, clock, scale, onWindow }: PictureProps) 
       )}
     </svg>
   )
+}
+
+/** Rows between the ruler and the photos: findings, and videos where there are any. */
+function rowsAbove({ videos }: StripContent): number {
+  return videos.length === 0 ? 1 : 2
 }
 
 function HoverLine({ x, heightPx }: { x: number; heightPx: number }) {
@@ -225,7 +232,7 @@ function placeOf(event: PointerEvent<SVGSVGElement>): { x: number; y: number } {
 }
 
 function photoAt({ x, y }: { x: number; y: number }, content: StripContent, scale: StripScale): TimedPhoto | null {
-  const lane = content.lanes[Math.floor((y - RULER_PX) / LANE_PX) - 1]
+  const lane = content.lanes[Math.floor((y - RULER_PX) / LANE_PX) - rowsAbove(content)]
   if (lane === undefined) return null
   const nearest = nearestPhoto(lane, scale.instantOf(x))
   return nearest !== null && Math.abs(scale.xOf(nearest.instantMs) - x) <= REACH_PX ? nearest : null

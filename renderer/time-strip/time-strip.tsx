@@ -21,7 +21,7 @@ export function TimeStrip() {
   const [isFolded, setFolded] = useStoredFlag('battenbook-strip-folded')
   const [window, setWindow] = useState<TimeWindow | null>(null)
   const timed = content.lanes.reduce((sum, lane) => sum + lane.photos.length, 0)
-  if (job.photos.length === 0) return null
+  if (job.photos.length === 0 && job.videos.length === 0) return null
   const words =
     window === null
       ? `${countWords(timed, 'photo')} with a time, ${clock.zoneWords}`
@@ -70,8 +70,7 @@ function StripBody({ content, clock, window, onWindow }: BodyProps) {
   const { widthPx } = useElementSize(holder)
   const { select } = useSelection()
   const scale = useMemo(() => {
-    const instants = content.lanes.flatMap((lane) => lane.photos.map((one) => one.instantMs))
-    return stripScale(instants, { widthPx, window })
+    return stripScale(instantsOf(content), { widthPx, window })
   }, [content, widthPx, window])
   const move = usePhotoSteps(content)
   function onKeyDown(event: KeyboardEvent) {
@@ -84,6 +83,7 @@ function StripBody({ content, clock, window, onWindow }: BodyProps) {
     <div className={styles['body']}>
       <ul className={styles['names']} aria-hidden="true">
         <li>Findings</li>
+        {content.videos.length === 0 ? null : <li>Video</li>}
         {content.lanes.map((lane) => (
           <li key={lane.cameraId ?? ''} title={lane.name}>
             {lane.name}
@@ -118,6 +118,14 @@ function StripBody({ content, clock, window, onWindow }: BodyProps) {
       )}
     </div>
   )
+}
+
+/** Every moment that the strip has to hold. */
+function instantsOf({ lanes, videos }: StripContent): readonly number[] {
+  return [
+    ...lanes.flatMap((lane) => lane.photos.map((one) => one.instantMs)),
+    ...videos.flatMap(({ fromMs, toMs }) => [fromMs, toMs]),
+  ].toSorted((a, b) => a - b)
 }
 
 /** Steps through the photos in order of time. */

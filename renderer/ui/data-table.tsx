@@ -92,6 +92,7 @@ const HEAD_PX = 31
 
 function Rows<Row>({ table, rows, selectedAt, id, scroller }: RowsProps<Row>) {
   const { columns, rowKey, relatedKeys, rowHeightPx = 34 } = table
+  useSecondDrawing()
   const virtual = useVirtualizer({
     count: rows.length,
     getScrollElement: () => scroller.current,
@@ -144,6 +145,12 @@ function Rows<Row>({ table, rows, selectedAt, id, scroller }: RowsProps<Row>) {
       </div>
     </div>
   )
+}
+
+/** What scrolls stands around the rows and is known only once they were drawn: without this none would be seen at first. */
+function useSecondDrawing(): void {
+  const [, setDrawn] = useState(false)
+  useEffect(() => setDrawn(true), [])
 }
 
 function templateOf<Row>(columns: readonly Column<Row>[]): string {

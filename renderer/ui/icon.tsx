@@ -26,6 +26,8 @@ const drawings = {
   compare: 'M2 3h5v10H2zM9 3h5v10H9z',
   fit: 'M2.5 6V2.5H6M10 2.5h3.5V6M13.5 10v3.5H10M6 13.5H2.5V10',
   list: 'M5.5 4h8M5.5 8h8M5.5 12h8M2.5 4h.5M2.5 8h.5M2.5 12h.5',
+  play: 'M4.5 2.5v11l9-5.5z',
+  pause: 'M5 3v10M11 3v10',
   more: 'M3.5 8h.5M7.8 8h.5M12 8h.5',
 } as const
 

@@ -50,6 +50,8 @@ describe('the commands, one after another', () => {
       ok: true,
       intake: {
         photosAdded: 0,
+        videosAdded: 0,
+        videos: [],
         attachmentsAdded: 0,
         failed: [],
         attached: [],

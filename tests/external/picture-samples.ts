@@ -23,6 +23,8 @@ const referenceSchema = z
     ImageWidth: z.number(),
     ImageHeight: z.number(),
     sharp: z.object({ ok: z.boolean() }),
+    /** Whether Pillow with libheif decodes every pixel. */
+    opens: z.boolean(),
     otherDate: z.record(z.string(), z.string()),
   })
   .partial()

@@ -243,7 +243,7 @@ describe('calls', () => {
   })
 
   it('that are too large are 413, whether they say so or not', async () => {
-    const body = Buffer.alloc(8 * 1024 * 1024 + 1, ' ')
+    const body = Buffer.alloc(26 * 1024 * 1024 + 1, ' ')
     expect((await ask(call({ body }))).status).toBe(413)
     expect((await ask(call({ body, headers: { 'transfer-encoding': 'chunked' } }))).status).toBe(413)
     expect((await ask(call({ body: body.subarray(2) }))).status).toBe(200)

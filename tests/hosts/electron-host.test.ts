@@ -170,6 +170,20 @@ describe('the protocol', () => {
     await saved.text()
   })
 
+  it('gives a part of a file where a player asks for it (RFC 9110 section 14)', async () => {
+    const address = `${pageOrigin}${fileAddress({ kind: 'original', id: photoId })}`
+    const whole = await aPhoto({ shade: 0 })
+    const part = await electron.fetch(address, 'GET', { range: 'bytes=10-19' })
+    expect([part.status, part.headers.get('content-range'), part.headers.get('content-length')]).toEqual([
+      206,
+      `bytes 10-19/${whole.length}`,
+      '10',
+    ])
+    expect(Buffer.from(await part.arrayBuffer()).equals(whole.subarray(10, 20))).toBe(true)
+    const beyond = await electron.fetch(address, 'GET', { range: `bytes=${whole.length}-` })
+    expect([beyond.status, beyond.headers.get('content-range')]).toEqual([416, `bytes */${whole.length}`])
+  })
+
   it.each([
     'battenbook://app/files/original/..%2f..%2fbattenbook.db',
     'battenbook://app/files/original/../../battenbook.db',

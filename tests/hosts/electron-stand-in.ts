@@ -1,7 +1,7 @@
 import type { ElectronParts } from '../../main/hosts/electron/window-host.ts'
 
 type CallHandler = (event: { senderFrame: { url: string } | null }, name: unknown, input: unknown) => unknown
-type ProtocolHandler = (request: { url: string; method: string }) => Promise<Response>
+type ProtocolHandler = (request: { url: string; method: string; headers: Headers }) => Promise<Response>
 type Listener = (...given: never[]) => void
 
 /** Stands in for Electron: keeps what the host registers, so that a test can look at it and use it. */
@@ -80,10 +80,10 @@ export function electronStandIn() {
       decidePermission?.(null, permission, (given) => (allowed = given))
       return allowed
     },
-    fetch: (url: string, method = 'GET'): Promise<Response> => {
+    fetch: (url: string, method = 'GET', headers: Readonly<Record<string, string>> = {}): Promise<Response> => {
       const handler = schemes.get(new URL(url).protocol.replace(':', ''))
       if (handler === undefined) throw new Error(`Nothing is registered for ${url}.`)
-      return handler({ url, method })
+      return handler({ url, method, headers: new Headers(headers) })
     },
   }
 }

@@ -14,6 +14,7 @@ import { outliningTheRoof } from './steps/outlining-the-roof.ts'
 import { taggingPhotos } from './steps/tagging-photos.ts'
 import { takingPhotosIn } from './steps/taking-photos-in.ts'
 import type { Work } from './steps/work.ts'
+import { workingWithVideo } from './steps/working-with-video.ts'
 import { writingFindings } from './steps/writing-findings.ts'
 import { zonesAndQuantities } from './steps/zones-and-quantities.ts'
 
@@ -80,6 +81,9 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('looking back', () => {
     lookingBack(work)
+  })
+  describe('a phone with a video', () => {
+    workingWithVideo(work)
   })
 
   it('nothing was complained of in the console, and nothing was asked of the network', () => {

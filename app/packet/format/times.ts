@@ -23,6 +23,8 @@ const basisOfOffset = {
   'gps-time': 'offset worked out from GPS time',
   'place-zone': 'time zone of the place',
   'job-zone': 'time zone of the job',
+  'set-by-hand': 'set by hand from other evidence',
+  'container-utc': 'the video file’s own UTC time',
   unknown: 'offset not known',
 } as const satisfies Record<TimeBasis, string>
 

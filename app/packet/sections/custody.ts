@@ -1,5 +1,7 @@
 import type { Camera } from '../../evidence/camera.ts'
 import type { Photo } from '../../evidence/photo.ts'
+import { stillWords } from '../../evidence/still.ts'
+import { videoLabel } from '../../evidence/video-label.ts'
 import { anchorOfCameras, anchorOfFile } from '../anchors.ts'
 import type { Block, Section, TableBlock, Text } from '../document.ts'
 import { bytesFigure } from '../format/files.ts'
@@ -8,6 +10,7 @@ import { photoLink } from '../links.ts'
 import type { PacketContext } from '../packet-context.ts'
 import { counted, plain, stated } from '../text.ts'
 import { verifyingSteps } from '../verifying.ts'
+import { videoBlocks } from './custody-videos.ts'
 import { column, heading, paragraph, titledSection } from './section.ts'
 
 /** Every file with its full SHA-256, what is left out and why, clock corrections, and how to check all of it. */
@@ -24,6 +27,7 @@ export function custodySection(context: PacketContext): Section {
     heading('Photos in the packet', true),
     photos.length === 0 ? paragraph('None.') : fileTable(photos, context),
     ...leftOutBlocks(context),
+    ...videoBlocks(context),
     ...attachmentBlocks(context),
     ...fileRemarks(context),
     {
@@ -75,7 +79,7 @@ function cameraBlocks({ input, photos, leftOut }: PacketContext): readonly Block
 }
 
 function correctionBlocks({ photos }: PacketContext): readonly Block[] {
-  const corrected = photos.filter(({ time }) => time.correctionMs !== 0)
+  const corrected = photos.filter(({ time, still }) => time.correctionMs !== 0 && still === null)
   if (corrected.length === 0) return []
   return [
     heading('Corrected times'),
@@ -104,11 +108,16 @@ function fileTable(photos: readonly Photo[], context: PacketContext): TableBlock
       anchor: anchorOfFile(photo),
       cells: [
         photoLink(photo),
-        plain(`${photo.file.fileName}, ${bytesFigure(photo.file.bytes)} bytes, ${cameraLabel(photo, context)}`),
+        plain(`${fileWords(photo)}, ${bytesFigure(photo.file.bytes)} bytes, ${cameraLabel(photo, context)}`),
         digest(photo.file.sha256),
       ],
     })),
   }
+}
+
+/** The name the camera gave the file; of a still, where it comes from. */
+function fileWords({ file, still }: Photo): string {
+  return still === null ? file.fileName : stillWords(still)
 }
 
 function leftOutBlocks(context: PacketContext): readonly Block[] {
@@ -125,7 +134,7 @@ function leftOutBlocks(context: PacketContext): readonly Block[] {
         anchor: anchorOfFile(photo),
         cells: [
           photoLink(photo),
-          plain(`${photo.file.fileName}: ${photo.tags.leftOutBecause?.trim() || 'no reason given'}`),
+          plain(`${fileWords(photo)}: ${photo.tags.leftOutBecause?.trim() || 'no reason given'}`),
           digest(photo.file.sha256),
         ],
       })),
@@ -141,18 +150,37 @@ function attachmentBlocks({ input }: PacketContext): readonly Block[] {
       kind: 'table',
       summary: 'Other files kept with the job, and their SHA-256',
       columns: [column('File', 4.1), column('SHA-256', 6.6)],
-      rows: input.attachments.map(({ file, typeLabel }) => ({
-        cells: [plain(`${file.fileName}, ${typeLabel}, ${bytesFigure(file.bytes)} bytes`), digest(file.sha256)],
+      rows: input.attachments.map(({ file, typeLabel, tags }) => ({
+        cells: [
+          plain(
+            `${file.fileName}, ${typeLabel}, ${bytesFigure(file.bytes)} bytes`.concat(describing(tags.description)),
+          ),
+          digest(file.sha256),
+        ],
       })),
     },
   ]
 }
 
-function fileRemarks({ photos, leftOut }: PacketContext): readonly Block[] {
-  const items = [...photos, ...leftOut].flatMap((photo) =>
-    photo.file.problems.map(({ text }) => [...photoLink(photo), ...plain(`: ${text}`)]),
-  )
-  return items.length === 0 ? [] : [heading('What could not be read or believed in the files'), { kind: 'list', items }]
+function describing(description: string): string {
+  return description.trim() === '' ? '' : `: ${description.trim()}`
+}
+
+function fileRemarks({ photos, leftOut, input }: PacketContext): readonly Block[] {
+  const items = [
+    ...[...photos, ...leftOut].flatMap((photo) =>
+      photo.file.problems.map(({ text }) => [...photoLink(photo), ...plain(`: ${text}`)]),
+    ),
+    ...input.videos.flatMap(({ number, file }) =>
+      file.problems.map(({ text }) => plain(`${videoLabel(number)}: ${text}`)),
+    ),
+  ]
+  return items.length === 0
+    ? []
+    : [
+        heading('Remarks on the files: what else they hold, what could not be read or believed'),
+        { kind: 'list', items },
+      ]
 }
 
 function digest(sha256: string): Text {

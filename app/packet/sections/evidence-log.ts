@@ -1,4 +1,5 @@
 import { photoLabel, type Photo } from '../../evidence/photo.ts'
+import { videoLabel } from '../../evidence/video-label.ts'
 import { localDate } from '../../evidence/photo-local-time.ts'
 import type { Block, Section, TableBlock } from '../document.ts'
 import { dateWords, instantWords, photoClockWords } from '../format/times.ts'
@@ -76,9 +77,11 @@ function shortened(words: string): string {
 function record(context: PacketContext): readonly Block[] {
   const { log, headHash } = context.input
   if (log.length === 0) return [paragraph('The log has no entry yet.')]
-  const labels = new Map<string, string>(
-    context.input.caseFile.photos.map(({ id, number }) => [id, photoLabel(number)]),
-  )
+  const { caseFile, videos } = context.input
+  const labels = new Map<string, string>([
+    ...caseFile.photos.map(({ id, number }) => [id, photoLabel(number)] as const),
+    ...videos.map(({ id, number }) => [id, videoLabel(number)] as const),
+  ])
   return [
     paragraph(
       `${log.length} entries. Each carries the hash of the one before, so none can be changed, dropped or put in later without the head hash changing.`,
@@ -89,7 +92,7 @@ function record(context: PacketContext): readonly Block[] {
       kind: 'table',
       summary: 'What was done to the record, by whom and when',
       columns: [column('Entry', 1), column('Time', 3.7), column('What', 5.8), column('By', 1.6)],
-      rows: logRuns(log, (id) => labels.get(id) ?? 'a photo').map(({ first, last, words }) => ({
+      rows: logRuns(log, (id) => labels.get(id) ?? 'a file').map(({ first, last, words }) => ({
         cells: [
           plain(first.seq === last.seq ? String(first.seq) : `${first.seq}-${last.seq}`),
           plain(instantWords(first.atMs, context.zone)),

@@ -1,5 +1,6 @@
 import { photoRoleLabels } from '../../evidence/catalog/labels.ts'
 import { photoLabel, type Photo } from '../../evidence/photo.ts'
+import { stillWords } from '../../evidence/still.ts'
 import { anchorOfCameras, anchorOfFile, anchorOfPhoto } from '../anchors.ts'
 import type { PhotoCard, Section, Text } from '../document.ts'
 import { shortHash } from '../format/files.ts'
@@ -49,6 +50,7 @@ function cardOf(photo: Photo, context: PacketContext): PhotoCard {
       shownLine(photo, context),
       ...poorlyLine(photo, context),
       ...(photo.preview === 'ready' ? [] : [plain('can’t be shown; the original is in the evidence bundle')]),
+      ...(photo.still === null ? [] : [plain(stillWords(photo.still))]),
       plain(whenTakenWords(photo)),
       ...correctionLine(photo),
       plain(

@@ -4,6 +4,8 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import { pipeline } from 'node:stream/promises'
 import { parseFileAddress } from '../../../app/contract/files.ts'
 import type { Desk } from '../../desk/desk.ts'
+import { contentRange, readByteRange } from '../byte-range.ts'
+import { openPart } from '../open-part.ts'
 import { listPageFiles, type PageFile } from '../page-files.ts'
 import { saveAsHeader } from '../save-as.ts'
 import { securityHeaders } from '../security-headers.ts'
@@ -20,8 +22,8 @@ export interface Served {
   readonly close: () => Promise<void>
 }
 
-/** Calls are small; the largest is a job sheet or a big selection. */
-const MOST_CALL_BYTES = 8 * 1024 * 1024
+/** Calls are small; the largest brings the picture of a frame of a video. */
+const MOST_CALL_BYTES = 26 * 1024 * 1024
 
 interface Exchange {
   readonly desk: Desk
@@ -132,14 +134,24 @@ async function answerFile({ desk, request, response, url }: Exchange): Promise<v
   const file = ref === null ? null : await desk.file(ref)
   if (file === null) return refuseWith(response, 404, 'There is no such file in the library.')
   const { size } = await stat(file.path)
-  response.writeHead(200, {
+  const range = readByteRange(request.headers.range, size)
+  if (range === 'unsatisfiable') {
+    response.setHeader('content-range', contentRange(range, size))
+    return refuseWith(response, 416, 'The file is shorter than that.')
+  }
+  response.writeHead(range === null ? 200 : 206, {
     'content-type': file.mediaType,
-    'content-length': size,
+    'content-length': range === null ? size : range.last - range.first + 1,
+    'accept-ranges': 'bytes',
+    ...(range === null ? {} : { 'content-range': contentRange(range, size) }),
     'cache-control': 'private, no-cache',
     'content-disposition': file.saveAs === null ? 'inline' : saveAsHeader(file.saveAs),
   })
-  if (request.method === 'HEAD') response.end()
-  else await pipeline(createReadStream(file.path), response)
+  if (request.method === 'HEAD') return void response.end()
+  await pipeline(openPart(file.path, range), response).catch((cause: unknown) => {
+    // A player that jumps elsewhere lets go of what it asked for before.
+    if (!response.destroyed) throw cause
+  })
 }
 
 async function answerPage({ pages, request, response, url }: Exchange): Promise<void> {

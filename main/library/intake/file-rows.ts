@@ -1,7 +1,9 @@
 import { z } from 'zod'
 import { attachmentSchema } from '../../../app/evidence/attachment.ts'
 import { photoLabel, photoTagsSchema } from '../../../app/evidence/photo.ts'
-import { attachmentIdSchema, photoIdSchema, type JobId } from '../../../app/job/ids.ts'
+import { videoLabel } from '../../../app/evidence/video-label.ts'
+import { videoTagsSchema } from '../../../app/evidence/video.ts'
+import { attachmentIdSchema, photoIdSchema, videoIdSchema, type JobId } from '../../../app/job/ids.ts'
 import { nextNumber } from '../../store/counters.ts'
 import { row, rows, run, type ReadDb, type WriteDb } from '../../store/database.ts'
 import { touchJob } from '../../store/jobs.ts'
@@ -9,20 +11,18 @@ import { appendLog, type Author } from '../../store/log.ts'
 import { addAttachment, attachmentByHash } from '../../store/records/attachments.ts'
 import { cameraFor } from '../../store/records/cameras.ts'
 import { addPhoto, photoByHash } from '../../store/records/photos.ts'
-import { indexPhoto } from '../../store/search-index.ts'
-import { indexWords } from '../../store/search.ts'
+import { addVideo, videoByHash } from '../../store/records/videos.ts'
+import { indexAttachment, indexPhoto, indexVideo } from '../../store/search-index.ts'
 import type { Arrival } from './arrivals.ts'
+
+type Arrived<Kind extends Arrival['kind']> = FileAuthor & { arrival: Extract<Arrival, { kind: Kind }> }
 
 export interface FileAuthor extends Author {
   readonly newId: () => string
 }
 
 /** Gives a picture its row, number and log entry. */
-export function addArrivedPhoto(
-  db: WriteDb,
-  jobId: JobId,
-  { arrival, ...by }: FileAuthor & { arrival: Arrival },
-): { id: string } {
+export function addArrivedPhoto(db: WriteDb, jobId: JobId, { arrival, ...by }: Arrived<'picture'>): { id: string } {
   const id = photoIdSchema.parse(by.newId())
   const number = nextNumber(db, jobId, 'photo')
   addPhoto(db, {
@@ -35,6 +35,7 @@ export function addArrivedPhoto(
     tags: photoTagsSchema.parse({}),
     preview: arrival.previews === null ? 'none' : 'ready',
     takenInAtMs: by.atMs,
+    still: null,
   })
   const { fileName, sha256, bytes } = arrival.file
   appendLog(db, jobId, { ...by, event: { type: 'photo-taken-in', photoId: id, number, fileName, sha256, bytes } })
@@ -43,17 +44,28 @@ export function addArrivedPhoto(
   return { id }
 }
 
+/** Gives a video its row, number and log entry. */
+export function addArrivedVideo(db: WriteDb, jobId: JobId, { arrival, ...by }: Arrived<'video'>): { number: number } {
+  const id = videoIdSchema.parse(by.newId())
+  const number = nextNumber(db, jobId, 'video')
+  const { file, storedName } = arrival
+  const cameraId = cameraFor(db, jobId, { camera: file.camera, newId: by.newId })
+  const tags = videoTagsSchema.parse({})
+  addVideo(db, { id, jobId, number, storedName, cameraId, file, tags, takenInAtMs: by.atMs })
+  const { fileName, sha256, bytes } = file
+  appendLog(db, jobId, { ...by, event: { type: 'video-taken-in', videoId: id, number, fileName, sha256, bytes } })
+  indexVideo(db, id)
+  touchJob(db, jobId, by.atMs)
+  return { number }
+}
+
 /** Gives any other file its row and log entry. */
-export function addArrivedAttachment(
-  db: WriteDb,
-  jobId: JobId,
-  { arrival, ...by }: FileAuthor & { arrival: Arrival },
-): void {
+export function addArrivedAttachment(db: WriteDb, jobId: JobId, { arrival, ...by }: Arrived<'other'>): void {
   const attachment = attachmentSchema.parse({
     id: attachmentIdSchema.parse(by.newId()),
     file: arrival.file,
     typeLabel: arrival.typeLabel,
-    why: arrival.whyNotPicture ?? '',
+    why: arrival.whyNotPicture,
     takenInAtMs: by.atMs,
   })
   addAttachment(db, { jobId, storedName: arrival.storedName, attachment })
@@ -62,7 +74,7 @@ export function addArrivedAttachment(
     ...by,
     event: { type: 'attachment-taken-in', attachmentId: attachment.id, fileName, sha256, bytes },
   })
-  indexWords(db, jobId, { kind: 'attachment', id: attachment.id, label: fileName, words: [fileName] })
+  indexAttachment(db, attachment.id)
   touchJob(db, jobId, by.atMs)
 }
 
@@ -74,6 +86,8 @@ export function knownAs(
 ): { id: string; label: string; fileName: string } | null {
   const photo = photoByHash(db, jobId, sha256)
   if (photo !== null) return { id: photo.id, label: photoLabel(photo.number), fileName: photo.file.fileName }
+  const video = videoByHash(db, jobId, sha256)
+  if (video !== null) return { id: video.id, label: videoLabel(video.number), fileName: video.file.fileName }
   const kept = attachmentByHash(db, jobId, sha256)
   if (kept === null) return null
   const { id, file } = kept.attachment

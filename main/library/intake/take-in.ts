@@ -10,13 +10,14 @@ import { derivedNames, type JobLayout } from '../layout.ts'
 import type { Library } from '../open-library.ts'
 import { syncFolderNow, writeWhole } from '../write-file.ts'
 import { bringIn, type Arrival } from './arrivals.ts'
-import { addArrivedAttachment, addArrivedPhoto, knownAs, noteDouble } from './file-rows.ts'
+import { addArrivedAttachment, addArrivedPhoto, addArrivedVideo, knownAs, noteDouble } from './file-rows.ts'
 import type { Waiting } from './find-files.ts'
 import { inOrder } from './in-order.ts'
 
 /** What became of one file. */
 export type Outcome =
   | { readonly kind: 'photo'; readonly fileName: string; readonly id: string }
+  | { readonly kind: 'video'; readonly fileName: string; readonly number: number }
   | { readonly kind: 'attachment'; readonly fileName: string; readonly why: string }
   | { readonly kind: 'double'; readonly fileName: string; readonly sameAs: string }
   | { readonly kind: 'failed'; readonly fileName: string; readonly reason: string }
@@ -141,12 +142,19 @@ function addRow(
     return { outcome: { kind: 'failed', fileName, reason }, arrival: null }
   }
   const { arrival } = item
-  if (arrival.kind === 'other') {
-    addArrivedAttachment(db, jobId, { ...by, arrival })
-    return { outcome: { kind: 'attachment', fileName, why: arrival.whyNotPicture ?? arrival.typeLabel }, arrival }
+  switch (arrival.kind) {
+    case 'picture': {
+      const { id } = addArrivedPhoto(db, jobId, { ...by, arrival })
+      return { outcome: { kind: 'photo', fileName, id }, arrival }
+    }
+    case 'video': {
+      const { number } = addArrivedVideo(db, jobId, { ...by, arrival })
+      return { outcome: { kind: 'video', fileName, number }, arrival }
+    }
+    case 'other':
+      addArrivedAttachment(db, jobId, { ...by, arrival })
+      return { outcome: { kind: 'attachment', fileName, why: arrival.whyNotPicture }, arrival }
   }
-  const { id } = addArrivedPhoto(db, jobId, { ...by, arrival })
-  return { outcome: { kind: 'photo', fileName, id }, arrival }
 }
 
 function putInPlace(places: JobLayout, arrivals: readonly Arrival[]): void {
@@ -177,14 +185,15 @@ function takeBack(library: Library, jobId: JobId, { places, ready }: { places: J
 }
 
 function folderOf(places: JobLayout, { kind }: Arrival): string {
-  return kind === 'picture' ? places.originals : places.attachments
+  return kind === 'other' ? places.attachments : places.originals
 }
 
 async function removeArrived(item: Settled): Promise<void> {
   if (item.kind === 'arrived') await rm(item.arrival.arrivedAt, { force: true })
 }
 
-async function writeDerived(places: JobLayout, id: string, { previews }: Arrival): Promise<void> {
+async function writeDerived(places: JobLayout, id: string, arrival: Arrival): Promise<void> {
+  const previews = arrival.kind === 'picture' ? arrival.previews : null
   if (previews === null) return
   const names = derivedNames(id)
   await Promise.all([

@@ -1,5 +1,6 @@
 import type { Sharp } from 'sharp'
 import type { FileProblem } from '../../../app/evidence/photo.ts'
+import { readablePicture } from './decoders/readable-picture.ts'
 import { isSrgbAsStored } from './colour-profile.ts'
 import { openPicture } from './quiet-sharp.ts'
 import { turnUpright } from './turn-upright.ts'
@@ -19,22 +20,30 @@ const UNREADABLE: FileProblem = {
 /**
  * Decodes a picture's first page upright, in sRGB, on white where it is transparent, fitted into a square and never
  * enlarged. A damaged picture is decoded as far as it goes.
- * @param plan `orientation` is the one in the photo's record; `longEdgePx` is asked with the original's long edge;
- *   `finish` turns the pixels into what is wanted
+ * @param plan `mediaType` and `orientation` are those in the photo's record; `longEdgePx` is asked with the original's long
+ *   edge; `finish` turns the pixels into what is wanted
  */
 export async function decodeUpright<T>(
-  source: string | Buffer,
-  plan: { orientation: number; longEdgePx: (originalPx: number) => number; finish: (picture: Sharp) => Promise<T> },
+  given: string | Buffer,
+  plan: {
+    mediaType: string
+    orientation: number
+    longEdgePx: (originalPx: number) => number
+    finish: (picture: Sharp) => Promise<T>
+  },
 ): Promise<Decoded<T>> {
+  const readable = await readablePicture(given, plan.mediaType)
+  // What calls itself HEIF may hold another kind of picture, which the next reader knows.
+  const source = readable.ok ? readable.source : given
   try {
-    return { ok: true, made: await decode(source, 'error', plan), problem: null }
+    return { ok: true, made: await decode(source, 'error', plan), problem: readable.ok ? readable.problem : null }
   } catch {
     // Falls through to the lenient decoder, which tells whether anything of the picture is left.
   }
   try {
     return { ok: true, made: await decode(source, 'none', plan), problem: DAMAGED }
   } catch {
-    return { ok: false, problem: UNREADABLE }
+    return { ok: false, problem: readable.ok ? UNREADABLE : readable.problem }
   }
 }
 

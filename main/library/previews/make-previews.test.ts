@@ -67,7 +67,7 @@ describe('previews', () => {
       .toFormat(format, { quality: 95 })
       .toBuffer()
     const made = await previewsOf(stored)
-    const page = await renderAtSize(stored, { longEdgePx: 48, quality: 90, orientation })
+    const page = await renderAtSize(stored, { longEdgePx: 48, quality: 90, orientation, mediaType: 'image/jpeg' })
     if (!made.ok || !page.ok) return expect.fail('nothing was made')
     expect([made.widthPx, made.heightPx]).toEqual(orientation >= 5 ? [64, 96] : [96, 64])
     expect([page.widthPx, page.heightPx]).toEqual(orientation >= 5 ? [32, 48] : [48, 32])
@@ -135,7 +135,12 @@ describe('previews', () => {
   })
 
   it('say that a missing file can not be rendered', async () => {
-    const gone = await renderAtSize('no-such-folder/gone.jpg', { longEdgePx: 100, quality: 80, orientation: 1 })
+    const gone = await renderAtSize('no-such-folder/gone.jpg', {
+      longEdgePx: 100,
+      quality: 80,
+      orientation: 1,
+      mediaType: 'image/jpeg',
+    })
     expect(gone.ok).toBe(false)
   })
 })

@@ -24,6 +24,7 @@ export async function makePreviews(bytes: Buffer, file: PhotoFile): Promise<Prev
   const tooLarge = problemOfSize(file)
   if (tooLarge !== null) return { ok: false, problem: tooLarge }
   const decoded = await decodeUpright(bytes, {
+    mediaType: file.mediaType,
     orientation: file.orientation,
     longEdgePx: previewLongEdgePx,
     finish: (picture) => picture.raw().toBuffer({ resolveWithObject: true }),

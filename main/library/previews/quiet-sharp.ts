@@ -1,4 +1,5 @@
 import sharp, { type Raw, type Sharp } from 'sharp'
+import { MAX_PIXELS } from '../reading/read-look.ts'
 
 // Photos are worked on several at a time, one thread each: that is faster over a card than many threads on one photo.
 sharp.concurrency(1)
@@ -6,7 +7,6 @@ sharp.concurrency(1)
 sharp.cache(false)
 
 const TIMEOUT_S = 60
-const MAX_PIXELS = 100_000_000
 
 /**
  * Opens a picture's first page for decoding, within the limits on size and time that hold for every picture here.

@@ -9,14 +9,15 @@ export type Rendered =
 /**
  * Renders a picture for the page. Never enlarges, never throws.
  * @param source the path of the original, or its bytes
- * @param size `longEdgePx` at most; JPEG `quality` 1 to 100; `orientation` from the photo's record
+ * @param size `longEdgePx` at most; JPEG `quality` 1 to 100; `orientation` and `mediaType` from the photo's record
  */
 export async function renderAtSize(
   source: string | Buffer,
-  size: { longEdgePx: number; quality: number; orientation: number },
+  size: { longEdgePx: number; quality: number; orientation: number; mediaType: string },
 ): Promise<Rendered> {
-  const { longEdgePx, quality, orientation } = size
+  const { longEdgePx, quality, orientation, mediaType } = size
   const decoded = await decodeUpright(source, {
+    mediaType,
     orientation,
     longEdgePx: (originalPx) => Math.min(longEdgePx, originalPx),
     finish: (picture) => picture.jpeg({ quality, chromaSubsampling: '4:2:0' }).toBuffer({ resolveWithObject: true }),

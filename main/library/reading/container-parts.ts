@@ -10,6 +10,8 @@ export type PictureParts = {
   containerQuarterTurns: number | null
   /** Whether the block's own tags state the size of the picture, as in a TIFF; elsewhere they may be stale. */
   isSizeInTags: boolean
+  /** How many pictures the container holds for looking at, where it says so; thumbnails and gain maps don't count. */
+  pictures: number
 }
 
 /** A container without any of the parts, to start from. */
@@ -19,4 +21,5 @@ export const NO_PARTS: PictureParts = {
   stored: null,
   containerQuarterTurns: null,
   isSizeInTags: false,
+  pictures: 1,
 }

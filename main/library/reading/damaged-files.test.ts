@@ -1,19 +1,11 @@
 import sharp from 'sharp'
 import { describe, expect, it } from 'vitest'
 import { photoFileSchema } from '../../../app/evidence/photo.ts'
+import { scattered } from '../../../tests/builders/scattered.ts'
 import { readEmbeddedThumbnail } from '../previews/embedded-thumbnail.ts'
 import { readFacts } from './read-facts.ts'
 
 const NOW_MS = Date.UTC(2026, 2, 15)
-
-/** Numbers that look random but are the same in every run (a linear congruential generator, Numerical Recipes). */
-function* scattered(seed: number): Generator<number, never> {
-  let state = seed
-  while (true) {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0
-    yield state
-  }
-}
 
 function box(type: string, ...parts: Buffer[]): Buffer {
   const body = Buffer.concat(parts)

@@ -7,7 +7,7 @@ export type FileKind = {
   mediaType: string
   /** Plain words for people: "JPEG picture", "PDF document". */
   typeLabel: string
-  kind: 'picture' | 'other'
+  kind: 'picture' | 'video' | 'other'
   /** Why it can't be taken in as a picture; null for pictures. */
   whyNotPicture: string | null
 }
@@ -28,6 +28,8 @@ const LABELS: Record<string, string> = {
   'image/x-exv': 'file of camera facts without a picture (EXV)',
   'application/pdf': 'PDF document',
   'text/plain': 'text file',
+  'text/vtt': 'subtitle file (WebVTT)',
+  'application/x-subrip': 'subtitle file (SRT)',
   [UNKNOWN_TYPE]: 'file of an unknown type',
 }
 
@@ -45,7 +47,8 @@ export async function recogniseFile(bytes: Buffer): Promise<FileKind> {
   const typeLabel = LABELS[mediaType] ?? labelByFamily(mediaType, extension)
   const isPicture = pictureTypeSchema.safeParse(mediaType).success
   const whyNotPicture = isPicture ? null : explain(mediaType, typeLabel)
-  return { mediaType, typeLabel, kind: isPicture ? 'picture' : 'other', whyNotPicture }
+  const kind = isPicture ? 'picture' : mediaType.startsWith('video/') ? 'video' : 'other'
+  return { mediaType, typeLabel, kind, whyNotPicture }
 }
 
 type Recognised = { mediaType: string; extension: string }
@@ -71,7 +74,14 @@ function recogniseByStart(bytes: Buffer): Recognised {
   const head = bytes.subarray(0, 65_536)
   // A cut inside a character at the end of the head must not make a text file unknown.
   const isText = !head.includes(0) && [0, 1, 2, 3].some((cut) => isUtf8(head.subarray(0, head.length - cut)))
-  return isText ? { mediaType: 'text/plain', extension: 'txt' } : { mediaType: UNKNOWN_TYPE, extension: '' }
+  return isText ? recogniseText(head.toString('utf8')) : { mediaType: UNKNOWN_TYPE, extension: '' }
+}
+
+/** WebVTT by its signature (W3C WebVTT, 4.1); SRT, which has no standard, by a first cue with a number and an arrow. */
+function recogniseText(text: string): Recognised {
+  if (/^\ufeff?WEBVTT(?=[ \t\r\n]|$)/.test(text)) return { mediaType: 'text/vtt', extension: 'vtt' }
+  const isSrt = /^\ufeff?\s*\d+[ \t]*\r?\n\d{1,2}:\d\d:\d\d[,.]\d{1,3}[ \t]*-->[ \t]*\d{1,2}:\d\d:\d\d/.test(text)
+  return isSrt ? { mediaType: 'application/x-subrip', extension: 'srt' } : { mediaType: 'text/plain', extension: 'txt' }
 }
 
 function labelByFamily(mediaType: string, extension: string): string {
@@ -88,7 +98,7 @@ function explain(mediaType: string, typeLabel: string): string {
   if (mediaType === 'image/x-exv') return `The file holds camera facts but no picture; ${kept}.`
   if (mediaType.startsWith('image/')) {
     const name = typeLabel.replace(/ picture.*$/, '')
-    return `${name} pictures can't be shown yet; ${kept}.`
+    return `${name} pictures can't be shown here; ${kept}.`
   }
   return `This is a ${typeLabel}, not a picture; ${kept}.`
 }

@@ -29,6 +29,7 @@ export function readHeifParts(bytes: Buffer): PictureParts {
     exif: exifBlock(read(idOf('Exif'))),
     xmp: read(idOf('mime:application/rdf+xml')),
     ...readPrimaryLook(boxes),
+    pictures: countPictures(boxes, types),
   }
 }
 
@@ -49,6 +50,27 @@ function readItem(place: ItemPlace | undefined, from: { file: Buffer; itemData: 
   if (place.extents.reduce((sum, { length }) => sum + length, 0) > MAX_ITEM_BYTES) return null
   const pieces = place.extents.map(({ offset, length }) => source.subarray(offset, offset + length))
   return pieces.length === 1 ? (pieces[0] ?? null) : Buffer.concat(pieces)
+}
+
+/** Kinds of items that are pictures (ISO/IEC 23008-12, 23000-22). */
+const PICTURE_ITEMS = new Set(['hvc1', 'av01', 'avc1', 'jpeg', 'grid', 'iovl', 'iden'])
+/** References that make an item a part of another one: its thumbnail, its mask or depth, a tile of it. */
+const PART_OF = new Set(['thmb', 'auxl'])
+
+/** Pictures that stand for themselves: not hidden behind another as its thumbnail, mask or tile. */
+function countPictures(boxes: readonly Box[], types: ReadonlyMap<number, string>): number {
+  const iref = body(boxes, 'iref')
+  const idBytes = iref[0] === 0 ? 2 : 4
+  const parts = new Set<number>()
+  for (const { type, body: list } of boxesIn(iref.subarray(4))) {
+    const from = readUInt(list, 0, idBytes)
+    if (PART_OF.has(type)) parts.add(from)
+    if (type !== 'dimg') continue
+    const count = readUInt(list, idBytes, 2)
+    for (let k = 0; k < count; k += 1) parts.add(readUInt(list, idBytes + 2 + k * idBytes, idBytes))
+  }
+  const own = [...types].filter(([id, type]) => PICTURE_ITEMS.has(type) && !parts.has(id))
+  return Math.max(1, own.length)
 }
 
 function readPrimaryLook(boxes: readonly Box[]): Pick<PictureParts, 'stored' | 'containerQuarterTurns'> {

@@ -1,4 +1,5 @@
 import { NO_PARTS, type PictureParts } from './container-parts.ts'
+import { largestPreview } from './embedded-preview.ts'
 import { readHeifParts } from './heif-parts.ts'
 import { readJpegParts } from './jpeg-parts.ts'
 import { readPngParts } from './png-parts.ts'
@@ -17,6 +18,9 @@ export function readPictureParts(bytes: Buffer, mediaType: string): PictureParts
       return readPngParts(bytes)
     case 'image/webp':
       return readWebpParts(bytes)
+    case 'image/x-adobe-dng':
+      // Shown by its preview, so the preview's size is the size to look at; the raw picture's own may differ by a border.
+      return { ...NO_PARTS, exif: bytes, stored: largestPreview(bytes) }
     default:
       if (isTiffShaped(bytes)) return { ...NO_PARTS, exif: bytes, isSizeInTags: mediaType === 'image/tiff' }
       return isBoxFile(bytes) ? readHeifParts(bytes) : NO_PARTS

@@ -162,7 +162,13 @@ describe('what a file is', () => {
     ['nothing.jpg', Buffer.alloc(0), 'empty file'],
     ['noise.jpg', Buffer.from(Array.from({ length: 999 }, (_, k) => (k * 73 + 200) % 256)), 'file of an unknown type'],
     ['letter.pdf', Buffer.from('%PDF-1.7\n'), 'PDF document'],
-    ['notes.srt', Buffer.from('1\n00:00:01,000 --> 00:00:02,000\nRidge tile is loose.\n'), 'text file'],
+    ['notes.srt', Buffer.from('1\n00:00:01,000 --> 00:00:02,000\nRidge tile is loose.\n'), 'subtitle file (SRT)'],
+    [
+      'walk.vtt',
+      Buffer.from('\ufeffWEBVTT\r\n\r\n00:01.000 --> 00:02.000\r\nRidge tile is loose.\r\n'),
+      'subtitle file (WebVTT)',
+    ],
+    ['letter.txt', Buffer.from('WEBVTTs are files of cues.\n'), 'text file'],
   ])('%s is no picture, and why is told', async (fileName, bytes, typeLabel) => {
     const facts = await readFacts({ bytes, fileName, nowMs: NOW_MS })
     expect(facts).toMatchObject({ kind: 'other', typeLabel, whyNotPicture: expect.stringMatching(/\w.*\.$/) })

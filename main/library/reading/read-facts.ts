@@ -3,6 +3,7 @@ import type { FileProblem, PhotoFile } from '../../../app/evidence/photo.ts'
 import { readCamera } from './camera-facts.ts'
 import { type ExifValues, textOf } from './exif-tags.ts'
 import { type FileKind, recogniseFile } from './file-kind.ts'
+import { contentNotes } from './content-notes.ts'
 import { problemOfExtension } from './lying-extension.ts'
 import { readPictureParts } from './picture-parts.ts'
 import { readExif } from './read-exif.ts'
@@ -44,6 +45,7 @@ export async function readFacts(input: {
     ...time.problems,
     ...place.problems,
     ...pointed.problems,
+    ...(kind === 'picture' ? contentNotes({ bytes, mediaType, pictures: parts.pictures, xmp: parts.xmp }) : []),
   ]
   const file: PhotoFile = {
     sha256: input.sha256 ?? createHash('sha256').update(bytes).digest('hex'),

@@ -2,7 +2,8 @@ import type { FileProblem, PhotoFile } from '../../../app/evidence/photo.ts'
 import { type ExifValues, numbersOf } from './exif-tags.ts'
 import type { PictureParts } from './container-parts.ts'
 
-const MAX_PIXELS = 100_000_000
+/** What a picture may hold at most to be decoded here. */
+export const MAX_PIXELS = 100_000_000
 const MAX_EDGE_PX = 30_000
 
 /** Size and turn of a picture as it should be looked at. */

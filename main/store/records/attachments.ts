@@ -1,8 +1,15 @@
 import { z } from 'zod'
-import { attachmentSchema, type Attachment } from '../../../app/evidence/attachment.ts'
+import { refuse } from '../../../app/contract/app-error.ts'
+import {
+  attachmentSchema,
+  attachmentTagsSchema,
+  type Attachment,
+  type AttachmentTags,
+} from '../../../app/evidence/attachment.ts'
 import { photoFileSchema } from '../../../app/evidence/photo.ts'
 import { row, rows, run, type ReadDb, type WriteDb } from '../database.ts'
 import { fromJson } from '../json-column.ts'
+import type { RecordTable } from './record-table.ts'
 
 /** An attachment and the name under which its bytes are kept. */
 export interface StoredAttachment {
@@ -18,10 +25,29 @@ const attachmentRowSchema = z.object({
   file: z.string(),
   type_label: z.string(),
   why: z.string(),
+  tags: z.string(),
   taken_in_at_ms: z.number(),
 })
 
-const COLUMNS = 'select id, job_id, stored_name, file, type_label, why, taken_in_at_ms from attachments'
+const COLUMNS = 'select id, job_id, stored_name, file, type_label, why, tags, taken_in_at_ms from attachments'
+
+/** What people say of an attachment: the only thing about one that they set. */
+export const attachmentTagsTable: RecordTable<AttachmentTags> = {
+  get: (db, { jobId, id }) => {
+    const kept = findAttachment(db, id)
+    return kept === null || kept.jobId !== jobId ? null : kept.attachment.tags
+  },
+  put: (db, { jobId, id }, tags) => {
+    if (tags === null) refuse('invalid', 'An attachment is never removed.')
+    const written = run(db, 'update attachments set tags = :tags where id = :id and job_id = :jobId', {
+      id,
+      jobId,
+      tags: JSON.stringify(tags),
+    })
+    if (written === 0) refuse('not-found', 'This attachment is not in the job.')
+  },
+  parse: (value) => attachmentTagsSchema.parse(value),
+}
 
 /** The attachments of a job in the order they came in. */
 export function listAttachments(db: ReadDb, jobId: string): StoredAttachment[] {
@@ -44,8 +70,8 @@ export function attachmentByHash(db: ReadDb, jobId: string, sha256: string): Sto
 export function addAttachment(db: WriteDb, { jobId, storedName, attachment }: StoredAttachment): void {
   run(
     db,
-    `insert into attachments (id, job_id, sha256, stored_name, file, type_label, why, taken_in_at_ms)
-     values (:id, :jobId, :sha256, :storedName, :file, :typeLabel, :why, :takenInAtMs)`,
+    `insert into attachments (id, job_id, sha256, stored_name, file, type_label, why, tags, taken_in_at_ms)
+     values (:id, :jobId, :sha256, :storedName, :file, :typeLabel, :why, :tags, :takenInAtMs)`,
     {
       id: attachment.id,
       jobId,
@@ -54,6 +80,7 @@ export function addAttachment(db: WriteDb, { jobId, storedName, attachment }: St
       file: JSON.stringify(attachment.file),
       typeLabel: attachment.typeLabel,
       why: attachment.why,
+      tags: JSON.stringify(attachment.tags),
       takenInAtMs: attachment.takenInAtMs,
     },
   )
@@ -69,6 +96,7 @@ function toAttachment(found: unknown): StoredAttachment {
       file: fromJson(photoFileSchema, kept.file, 'facts of an attachment'),
       typeLabel: kept.type_label,
       why: kept.why,
+      tags: fromJson(attachmentTagsSchema, kept.tags, 'description of an attachment'),
       takenInAtMs: kept.taken_in_at_ms,
     }),
   }

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { refuse } from '../../../app/contract/app-error.ts'
 import { photoFileSchema, photoTagsSchema, type PhotoFile, type PhotoTags } from '../../../app/evidence/photo.ts'
+import { stillSchema, type Still } from '../../../app/evidence/still.ts'
 import {
   cameraIdSchema,
   jobIdSchema,
@@ -24,6 +25,8 @@ export interface StoredPhoto {
   readonly tags: PhotoTags
   readonly preview: 'ready' | 'none'
   readonly takenInAtMs: number
+  /** Where the picture is a frame of a video; null for a photo. */
+  readonly still: Still | null
 }
 
 const photoRowSchema = z.object({
@@ -36,9 +39,11 @@ const photoRowSchema = z.object({
   tags: z.string(),
   preview: z.enum(['ready', 'none']),
   taken_in_at_ms: z.number(),
+  still: z.string().nullable(),
 })
 
-const COLUMNS = 'select id, job_id, number, stored_name, camera_id, file, tags, preview, taken_in_at_ms from photos'
+const COLUMNS =
+  'select id, job_id, number, stored_name, camera_id, file, tags, preview, taken_in_at_ms, still from photos'
 
 /** A photo's tags: the only thing about a photo that people set. */
 export const photoTagsTable: RecordTable<PhotoTags> = {
@@ -81,13 +86,14 @@ export function photoByHash(db: ReadDb, jobId: string, sha256: string): StoredPh
 export function addPhoto(db: WriteDb, photo: StoredPhoto): void {
   run(
     db,
-    `insert into photos (id, job_id, number, sha256, stored_name, camera_id, file, tags, preview, taken_in_at_ms)
-     values (:id, :jobId, :number, :sha256, :storedName, :cameraId, :file, :tags, :preview, :takenInAtMs)`,
+    `insert into photos (id, job_id, number, sha256, stored_name, camera_id, file, tags, preview, taken_in_at_ms, still)
+     values (:id, :jobId, :number, :sha256, :storedName, :cameraId, :file, :tags, :preview, :takenInAtMs, :still)`,
     {
       ...photo,
       sha256: photo.file.sha256,
       file: JSON.stringify(photo.file),
       tags: JSON.stringify(photo.tags),
+      still: photo.still === null ? null : JSON.stringify(photo.still),
     },
   )
 }
@@ -104,5 +110,6 @@ function toPhoto(found: unknown): StoredPhoto {
     tags: fromJson(photoTagsSchema, photo.tags, `tags of photo ${photo.number}`),
     preview: photo.preview,
     takenInAtMs: photo.taken_in_at_ms,
+    still: photo.still === null ? null : fromJson(stillSchema, photo.still, `origin of photo ${photo.number}`),
   }
 }

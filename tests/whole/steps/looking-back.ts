@@ -25,7 +25,7 @@ export function lookingBack(work: AtWork): void {
       ['revision 1', 'Packet revision 1 issued.'],
       ['rear slope', `Reason: ${reason}`],
       ['ONE_0002', 'P-002 taken in: ONE_0002.JPG'],
-      ['same picture', 'ONE_0009.JPG is the same picture as one already here'],
+      ['same file', 'ONE_0009.JPG is the same file as one already here'],
       ['undone', 'Undone: '],
       [`${jobNumber} opened`, `Job ${jobNumber} was opened.`],
     ] as const) {
@@ -77,7 +77,7 @@ export function lookingBack(work: AtWork): void {
   it('keeps its place when one goes back, forward or loads the page again', async () => {
     const { page } = work()
     const place = page.url()
-    await page.keyboard.press('Alt+4')
+    await page.keyboard.press('Alt+5')
     await expect.poll(() => here().innerText(), soon).toMatch(/^Findings/)
     await page.goBack()
     await expect.poll(() => here().innerText(), soon).toMatch(/^Photos/)

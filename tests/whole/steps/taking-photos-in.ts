@@ -20,7 +20,7 @@ export function takingPhotosIn(work: AtWork): void {
     const report = page.getByRole('dialog')
     const lines = await report.getByRole('listitem').allInnerTexts()
     expect(lines.map((line) => line.split(/\s+/)[0])).toEqual([doubleName, textName])
-    expect(lines.join(' ')).toContain('The same picture as P-001.')
+    expect(lines.join(' ')).toContain('The same file as P-001.')
     expect(lines.join(' ')).toContain('This is a text file, not a picture')
     expect(await screenFaults(page)).toEqual([])
     await report.getByRole('button', { name: 'Done' }).click()
