@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { cameraClockSchema } from '../evidence/camera.ts'
 import { findingSchema } from '../evidence/finding.ts'
-import { photoTagsSchema } from '../evidence/photo.ts'
+import { photoTagsSchema, placedBetweenSchema, type PhotoTags } from '../evidence/photo.ts'
 import { attachmentTagsSchema } from '../evidence/attachment.ts'
 import { videoTagsSchema } from '../evidence/video.ts'
 import { readingSchema } from '../fieldtest/reading.ts'
@@ -35,9 +35,38 @@ export const photoTagsPatchSchema = z
     role: photoTagsSchema.shape.role.removeDefault(),
     caption: photoTagsSchema.shape.caption.removeDefault(),
     leftOutBecause: photoTagsSchema.shape.leftOutBecause.removeDefault(),
+    repeatedHour: z.enum(['first', 'second']).nullable(),
+    placedBetween: placedBetweenSchema.nullable(),
   })
   .partial()
 export type PhotoTagsPatch = z.output<typeof photoTagsPatchSchema>
+
+/**
+ * Tags with a patch laid over them. A field that is there but undefined, as a window's channel can carry it, is not a
+ * change; null takes a tag back.
+ */
+export function patchedTags(tags: PhotoTags, patch: PhotoTagsPatch): PhotoTags {
+  const {
+    facetId = tags.facetId,
+    component = tags.component,
+    condition = tags.condition,
+    role = tags.role,
+    caption = tags.caption,
+    leftOutBecause = tags.leftOutBecause,
+    repeatedHour = tags.repeatedHour ?? null,
+    placedBetween = tags.placedBetween ?? null,
+  } = patch
+  return {
+    facetId,
+    component,
+    condition,
+    role,
+    caption,
+    leftOutBecause,
+    ...(repeatedHour === null ? {} : { repeatedHour }),
+    ...(placedBetween === null ? {} : { placedBetween }),
+  }
+}
 
 /** Every edit is one step of undo and one entry of the evidence log. */
 export const editProcedures = {

@@ -4,8 +4,11 @@ import { taskStateSchema } from './intake.ts'
 
 /** What the desk tells every screen that listens. Events announce state; they never steer. */
 export const deskEventSchema = z.discriminatedUnion('type', [
-  /** Records of a job changed: fetch it again. */
-  z.object({ type: z.literal('job-changed'), jobId: jobIdSchema }),
+  /**
+   * Records of a job changed: fetch what changed. `revision` is the job's newest; a screen that has it already needs
+   * nothing, and one that missed events catches up from the one it has.
+   */
+  z.object({ type: z.literal('job-changed'), jobId: jobIdSchema, revision: z.number().int() }),
   /** The list of jobs changed. */
   z.object({ type: z.literal('jobs-changed') }),
   z.object({ type: z.literal('task'), task: taskStateSchema }),

@@ -5,7 +5,7 @@ import { findingSchema } from '../evidence/finding.ts'
 import { photoSchema } from '../evidence/photo.ts'
 import { videoSchema } from '../evidence/video.ts'
 import { readingSchema } from '../fieldtest/reading.ts'
-import { jobIdSchema } from '../job/ids.ts'
+import { jobIdSchema, photoIdSchema } from '../job/ids.ts'
 import { jobNumberSchema, jobSchema } from '../job/job.ts'
 import { jobSheetSchema } from '../job/sheet.ts'
 import { facetSchema } from '../roof/facet.ts'
@@ -23,8 +23,11 @@ export const jobSummarySchema = z.object({
   findings: z.number().int(),
   facets: z.number().int(),
   packets: z.number().int(),
-  /** How many things the job still lacks. */
-  lacks: z.number().int(),
+  /**
+   * How many things stand between the job and its packet: those that block it, and those that
+   * need a reason; null while it is being counted.
+   */
+  lacks: z.number().int().nullable(),
   changedAtMs: z.number().int(),
 })
 export type JobSummary = z.output<typeof jobSummarySchema>
@@ -48,6 +51,8 @@ export type PacketSummary = z.output<typeof packetSummarySchema>
 
 /** A whole job as the screens hold it. */
 export const jobSnapshotSchema = z.object({
+  /** Goes up with every change of anything in the job; snapshots frozen before it was kept have none. */
+  revision: z.number().int().default(0),
   job: jobSchema,
   outlines: z.array(houseOutlineSchema),
   facets: z.array(facetSchema),
@@ -63,11 +68,26 @@ export const jobSnapshotSchema = z.object({
 })
 export type JobSnapshot = z.output<typeof jobSnapshotSchema>
 
+/**
+ * What changed in a job since a revision: everything but the photos, which alone are many, and the photos that changed.
+ * Photos are never removed. The times of photos follow from cameras and sheet (`timeOfPhoto`), so a change of those does
+ * not make a photo changed.
+ */
+export const jobChangesSchema = jobSnapshotSchema.omit({ photos: true }).extend({ changedPhotos: z.array(photoSchema) })
+export type JobChanges = z.output<typeof jobChangesSchema>
+
 const opened = z.object({ jobId: jobIdSchema, number: z.string() })
 
 export const jobProcedures = {
   'jobs.list': read(z.object({}), z.object({ jobs: z.array(jobSummarySchema) })),
   'jobs.open': read(z.object({ jobId: jobIdSchema }), jobSnapshotSchema),
+  /** What changed since a revision that the caller has. */
+  'jobs.changes': read(z.object({ jobId: jobIdSchema, since: z.number().int().min(0) }), jobChangesSchema),
+  /** Measures how bright photos are, for those whose clock says night. Answers how many were measured now. */
+  'jobs.measure-brightness': read(
+    z.object({ jobId: jobIdSchema, photoIds: z.array(photoIdSchema).min(1).max(500) }),
+    z.object({ measured: z.number().int() }),
+  ),
   /** Starts an empty job; without a number the next free one is given. */
   'jobs.new': write(
     z.object({ number: jobNumberSchema.nullable().default(null), sheet: jobSheetSchema.prefault({}) }),

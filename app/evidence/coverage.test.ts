@@ -32,9 +32,16 @@ function completeCase(): CaseFile {
     },
   })
   const reading = aReading({ facetId: facet.id, findingId: finding.id, photoIds: [test.id] })
+  const sides = ['Front, from the street', 'Left', 'Back', 'Right'].map((caption) =>
+    aPhoto({ tags: { role: 'elevation', caption } }),
+  )
+  const plain = aJob()
+  const { sheet } = plain
+  const property = { ...sheet.property, position: { latDeg: 27.9506, lonDeg: -82.4572 } }
   return aCaseFile({
+    job: { ...plain, sheet: { ...sheet, property } },
     facets: [facet],
-    photos: [overview, mid, close, test],
+    photos: [overview, mid, close, test, ...sides],
     findings: [finding],
     readings: [reading],
   })

@@ -3,12 +3,23 @@ import type { CaseFile } from './case-file.ts'
 import type { Check } from './coverage/check.ts'
 import { checkFacets } from './coverage/facets.ts'
 import { checkFindings } from './coverage/findings.ts'
+import { checkHouseSet } from './coverage/house-set.ts'
 import { checkPhotos } from './coverage/photos.ts'
 import { checkReadings } from './coverage/readings.ts'
 import { checkSheet } from './coverage/sheet.ts'
+import { checkTimes } from './coverage/times.ts'
 import { checkWording } from './coverage/wording.ts'
 
-const checks: readonly Check[] = [checkSheet, checkFacets, checkFindings, checkReadings, checkPhotos, checkWording]
+const checks: readonly Check[] = [
+  checkSheet,
+  checkFacets,
+  checkFindings,
+  checkReadings,
+  checkHouseSet,
+  checkPhotos,
+  checkTimes,
+  checkWording,
+]
 
 const rank = { blocking: 0, mend: 1, notice: 2 } as const satisfies Record<PacketProblem['weight'], number>
 

@@ -1,9 +1,10 @@
 import { Temporal } from 'temporal-polyfill'
 import { z } from 'zod'
 import { isCalendarDate } from '../job/calendar.ts'
+import { offsetAtLocal, type HourPass, type OffsetAtLocal } from './offset-at-local.ts'
 
 /** Local wall-clock time without a zone that the calendar and the clock have, ISO 8601: `2026-03-14T09:26:53.5`. */
-const localTimeSchema = z
+export const localTimeSchema = z
   .string()
   .regex(/^\d{4}-\d{2}-\d{2}T([01]\d|2[0-3]):[0-5]\d:[0-5]\d(\.\d{1,9})?$/)
   .refine((text) => isCalendarDate(text.slice(0, 10)))
@@ -50,6 +51,8 @@ export const photoTimeSchema = z.object({
   correctionMs: z.number().int(),
   /** Null when nothing is known of when the photo was taken. */
   instantMs: z.number().int().nullable(),
+  /** Set where the offset comes from a zone whose change of clocks skips or repeats this local time. */
+  changeOfClocks: z.exactOptional(z.enum(['skipped', 'repeated'])),
 })
 export type PhotoTime = z.output<typeof photoTimeSchema>
 
@@ -67,49 +70,54 @@ const WIDEST_OFFSETS = { westMinutes: -12 * 60, eastMinutes: 14 * 60 }
  * within 5 minutes of a whole quarter hour (a GPS fix can be minutes old, so GPS time is used for the offset only);
  * the zone at the photo's place; the job's zone. Without any of these the instant stays unknown.
  *
- * A local time that a change of clocks skips or repeats is taken as RFC 5545 section 3.3.5 takes it: skipped, by the
- * offset before the change; repeated, as the first of the two.
+ * Where a change of clocks skips or repeats the local time, `changeOfClocks` says so; see `offsetAtLocal`.
  *
  * @param written what the camera wrote
  * @param given `placeZone` and `jobZone` are IANA names or null, a zone that this machine doesn't know counts as null;
- *   `correctionMs` is the camera's clock correction
+ *   `correctionMs` is the camera's clock correction; `pass` is the hour that a person chose where it comes twice
  */
 export function resolvePhotoTime(
   written: WrittenTime,
-  given: { placeZone: string | null; jobZone: string | null; correctionMs: number },
+  given: { placeZone: string | null; jobZone: string | null; correctionMs: number; pass?: HourPass | null },
 ): PhotoTime {
-  const { correctionMs } = given
+  const { correctionMs, placeZone, jobZone, pass = null } = given
   const unknown: PhotoTime = { basis: 'unknown', offsetMinutes: null, correctionMs, instantMs: null }
   if (written.local === null) return unknown
-  const corrected = Temporal.PlainDateTime.from(written.local).add({ milliseconds: correctionMs })
-  const at = (basis: TimeBasis, offsetMinutes: number): PhotoTime => ({
+  const localMs = localAsUtcMs(written.local) + correctionMs
+  const at = (basis: TimeBasis, { offsetMinutes, change }: OffsetAtLocal): PhotoTime => ({
     basis,
     offsetMinutes,
     correctionMs,
-    instantMs: asUtcMs(corrected) - offsetMinutes * MINUTE_MS,
+    instantMs: localMs - offsetMinutes * MINUTE_MS,
+    ...(change === null ? {} : { changeOfClocks: change }),
   })
-  if (written.offsetMinutes !== null) return at('camera-offset', written.offsetMinutes)
-  const inferred = offsetFromGps(asUtcMs(corrected), written.gpsUtcMs)
-  if (inferred !== null) return at('gps-time', inferred)
-  const inPlace = offsetInZone(corrected, given.placeZone)
+  const plain = (offsetMinutes: number) => ({ offsetMinutes, change: null })
+  if (written.offsetMinutes !== null) return at('camera-offset', plain(written.offsetMinutes))
+  const inferred = offsetFromGps(localMs, written.gpsUtcMs)
+  if (inferred !== null) return at('gps-time', plain(inferred))
+  const inPlace = offsetAtLocal(localMs, placeZone, pass)
   if (inPlace !== null) return at('place-zone', inPlace)
-  const inJob = offsetInZone(corrected, given.jobZone)
+  const inJob = offsetAtLocal(localMs, jobZone, pass)
   return inJob === null ? unknown : at('job-zone', inJob)
 }
 
-function asUtcMs(local: Temporal.PlainDateTime): number {
-  return local.toZonedDateTime('UTC').epochMilliseconds
-}
+/** Days already counted; a job has few, and thousands of photos in each. */
+const dayStarts = new Map<string, number>()
 
-function offsetInZone(local: Temporal.PlainDateTime, zone: string | null): number | null {
-  if (zone === null) return null
-  try {
-    // Not the zone's offset at that instant: behind a skipped hour that is the new one, while the camera still had the old.
-    const instantMs = local.toZonedDateTime(zone, { disambiguation: 'compatible' }).epochMilliseconds
-    return Math.round((asUtcMs(local) - instantMs) / MINUTE_MS)
-  } catch {
-    return null
+/**
+ * A local date and time as if it were UTC, whole milliseconds since 1970.
+ *
+ * @param local ISO 8601 without a zone, as `localTimeSchema` takes it
+ */
+export function localAsUtcMs(local: string): number {
+  const day = local.slice(0, 10)
+  let startMs = dayStarts.get(day)
+  if (startMs === undefined) {
+    startMs = Temporal.PlainDate.from(day).toZonedDateTime('UTC').epochMilliseconds
+    dayStarts.set(day, startMs)
   }
+  const seconds = Number(local.slice(11, 13)) * 3600 + Number(local.slice(14, 16)) * 60 + Number(local.slice(17))
+  return startMs + Math.floor(seconds * 1000 + 1e-6)
 }
 
 function offsetFromGps(localAsUtcMs: number, gpsUtcMs: number | null): number | null {

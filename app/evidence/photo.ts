@@ -71,6 +71,13 @@ export const photoFileSchema = z.object({
 })
 export type PhotoFile = z.output<typeof photoFileSchema>
 
+/** Where a person put a photo whose time is not known: after and before which others. One of the two is always there. */
+export const placedBetweenSchema = z.object({
+  afterId: photoIdSchema.nullable(),
+  beforeId: photoIdSchema.nullable(),
+})
+export type PlacedBetween = z.output<typeof placedBetweenSchema>
+
 /** What people say of a photo. */
 export const photoTagsSchema = z.object({
   facetId: facetIdSchema.nullable().default(null),
@@ -80,6 +87,10 @@ export const photoTagsSchema = z.object({
   caption: z.string().max(2000).default(''),
   /** Why the photo stays out of the packet; null when it is in. Either way it stays in custody. */
   leftOutBecause: z.string().max(400).nullable().default(null),
+  /** Which of the two, where a change of clocks repeats the hour in which the photo was taken. */
+  repeatedHour: z.exactOptional(z.enum(['first', 'second'])),
+  /** Its place among the others, where its time is not known; never turned into a time. */
+  placedBetween: z.exactOptional(placedBetweenSchema),
 })
 export type PhotoTags = z.output<typeof photoTagsSchema>
 
@@ -95,6 +106,8 @@ export const photoSchema = z.object({
   preview: z.enum(['ready', 'none']),
   /** Set where the picture is a frame that a person took out of a video; null for a photo. */
   still: stillSchema.nullable().default(null),
+  /** Mean brightness of the picture, 0 black to 1 white; measured where a check of its time needs it. */
+  brightness: z.exactOptional(z.number().min(0).max(1)),
 })
 export type Photo = z.output<typeof photoSchema>
 

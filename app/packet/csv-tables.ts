@@ -15,6 +15,7 @@ import { photoLabel, type Photo } from '../evidence/photo.ts'
 import { videoLabel } from '../evidence/video-label.ts'
 import type { Video } from '../evidence/video.ts'
 import { readingLabel } from '../evidence/reading-label.ts'
+import { placedWords } from '../evidence/walk-order.ts'
 import type { Reading } from '../fieldtest/reading.ts'
 import { markerPoint } from '../roof/draw-plan.ts'
 import { houseOf } from '../roof/house.ts'
@@ -56,6 +57,8 @@ interface Names {
   readonly placeByPin: (finding: Finding) => string
   /** The zone in a sentence; empty where zones can't be worked out. */
   readonly zone: (finding: Finding) => string
+  /** Between which others a person placed a photo without a time. */
+  readonly placed: (photo: Photo) => string
 }
 
 function namesIn({ job, facets, findings, photos }: CaseFile): Names {
@@ -64,6 +67,7 @@ function namesIn({ job, facets, findings, photos }: CaseFile): Names {
   const facetLetters = new Map<string, string>(facets.map(({ id, letter }) => [id, letter]))
   const findingNames = new Map<string, string>(findings.map(({ id, number }) => [id, findingLabel(number)]))
   const photoNames = new Map<string, string>(photos.map(({ id, number }) => [id, photoLabel(number)]))
+  const byId = new Map(photos.map((photo) => [photo.id, photo]))
   const shown = new Map<string, string[]>()
   for (const { number, photos: used } of findings) {
     for (const { photoId } of used) shown.set(photoId, [...(shown.get(photoId) ?? []), findingLabel(number)])
@@ -73,6 +77,7 @@ function namesIn({ job, facets, findings, photos }: CaseFile): Names {
     facet: nameIn(facetLetters),
     finding: nameIn(findingNames),
     photo: nameIn(photoNames),
+    placed: (photo) => placedWords(photo, byId) ?? '',
     findingsOfPhoto: (id) => (shown.get(id) ?? []).join(' '),
     placeByPin: ({ pin, facetId }) => (pin === null ? '' : placeWords(markerPoint(pin), house, facetId)),
     zone: (finding) => (zones.kind === 'drawn' ? findingZoneWords(findingZone(finding, zones)) : ''),
@@ -161,6 +166,8 @@ function photoColumns(names: Names): Columns<Photo> {
     ['local_time', ({ time }) => localIso(time)],
     ['utc_offset_minutes', ({ time }) => time.offsetMinutes],
     ['time_basis', ({ time }) => time.basis],
+    ['change_of_clocks', ({ time }) => time.changeOfClocks ?? ''],
+    ['placed_by_hand', names.placed],
     ['camera_wrote', ({ file }) => file.written.raw],
     ['clock_correction_seconds', ({ time }) => time.correctionMs / 1000],
     ['latitude_deg', ({ file }) => file.position?.latDeg ?? null],

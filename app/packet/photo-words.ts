@@ -3,6 +3,8 @@ import { components } from '../evidence/catalog/components.ts'
 import { photoRoleLabels } from '../evidence/catalog/labels.ts'
 import type { Photo } from '../evidence/photo.ts'
 import { videoLabel } from '../evidence/video-label.ts'
+import { placedWords } from '../evidence/walk-order.ts'
+import type { PhotoId } from '../job/ids.ts'
 import { directionWords } from './format/directions.ts'
 import { correctionWords, photoTimeWords } from './format/times.ts'
 
@@ -18,10 +20,21 @@ export function photoSubject({ tags }: Photo): string {
   return tags.role === null ? 'no caption' : photoRoleLabels[tags.role]
 }
 
-/** When a photo was taken; where that isn't known, what the camera wrote. */
-export function whenTakenWords({ time, file }: Photo): string {
-  if (time.instantMs !== null) return photoTimeWords(time)
+/** When a photo was taken; where that isn't known, where a person placed it, else what the camera wrote. */
+export function whenTakenWords(photo: Photo, photoById: ReadonlyMap<PhotoId, Photo>): string {
+  const { time, file } = photo
+  if (time.instantMs !== null) return `${photoTimeWords(time)}${hourWords(photo)}`
+  const placed = placedWords(photo, photoById)
+  if (placed !== null) return placed
   return file.written.raw === null ? 'time not known' : `time not known; the camera wrote "${file.written.raw}"`
+}
+
+/** What has to be said of a time that a change of clocks skips or repeats. */
+function hourWords({ time, tags }: Photo): string {
+  if (time.changeOfClocks === undefined) return ''
+  if (time.changeOfClocks === 'skipped') return '; the clocks skipped this hour, read as before the change'
+  const which = `read as the ${tags.repeatedHour ?? 'first'} of two`
+  return `; the clocks repeated this hour, ${which}${tags.repeatedHour === undefined ? '' : ', as a person says'}`
 }
 
 /** "camera wrote 2026:03:14 13:32:07, +7 min 00 s"; null where nothing is corrected. */

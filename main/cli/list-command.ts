@@ -17,7 +17,7 @@ export async function listCommand(json: boolean, library: string): Promise<numbe
         job.address === '' ? 'address not stated' : job.address,
         `${job.photos} photos`,
         `${job.findings} findings`,
-        `${job.lacks} to mend`,
+        job.lacks === null ? 'not counted yet' : `${job.lacks} to mend`,
         `${job.packets} packets`,
       ].join('  |  '),
     )

@@ -1,6 +1,7 @@
 import type { JobId } from '../../app/job/ids.ts'
 import { inTransaction, type ReadDb } from '../store/database.ts'
 import { nextNumber } from '../store/counters.ts'
+import { jobRevision } from '../store/jobs.ts'
 import { recordEdit, type Write } from '../store/record-edits.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { needJob } from './snapshot.ts'
@@ -28,6 +29,6 @@ type NumberGiver = (name: 'finding' | 'reading') => number
 
 /** Tells the screens that a job's records changed. */
 export function announceChange(world: DeskWorld, jobId: JobId): void {
-  world.announce({ type: 'job-changed', jobId })
+  world.announce({ type: 'job-changed', jobId, revision: jobRevision(world.library.db, jobId) })
   world.announce({ type: 'jobs-changed' })
 }

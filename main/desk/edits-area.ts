@@ -1,5 +1,7 @@
 import { refuse } from '../../app/contract/app-error.ts'
+import { patchedTags } from '../../app/contract/edits.ts'
 import { findingLabel, findingSchema } from '../../app/evidence/finding.ts'
+import { cameraName } from '../../app/evidence/camera-name.ts'
 import { photoLabel } from '../../app/evidence/photo.ts'
 import { readingSchema } from '../../app/fieldtest/reading.ts'
 import { findingIdSchema, readingIdSchema } from '../../app/job/ids.ts'
@@ -7,11 +9,12 @@ import type { ReadDb } from '../store/database.ts'
 import { inTransaction } from '../store/database.ts'
 import { redoStep, undoStep, type Write } from '../store/record-edits.ts'
 import { listCameras } from '../store/records/cameras.ts'
-import { findPhoto } from '../store/records/photos.ts'
+import { findPhoto, listPhotos } from '../store/records/photos.ts'
 import { facetTable, findingTable, readingTable } from '../store/records/tables.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { announceChange, editJob } from './edit-job.ts'
 import type { Area } from './handlers.ts'
+import { clockWords, taggingWords } from './edit-words.ts'
 import { facetsInFrame } from './roof-area.ts'
 import { needJob } from './snapshot.ts'
 
@@ -59,16 +62,20 @@ export function photosArea(world: DeskWorld): Area<'photos'> & Area<'cameras'> {
             ? refuse('not-found', 'A photo of the selection is not in this job.')
             : photo
         })
-        needRecords(db, jobId, { facetId: set.facetId ?? null })
+        const { afterId = null, beforeId = null } = set.placedBetween ?? {}
+        const beside = [afterId, beforeId].flatMap((id) => id ?? [])
+        if (beside.some((id) => photoIds.includes(id)))
+          refuse('invalid', 'A photo can’t be placed beside itself.', { about: 'placedBetween' })
+        needRecords(db, jobId, { facetId: set.facetId ?? null, photoIds: beside })
         const [first] = photos
         const what =
           photos.length === 1 && first !== undefined ? `photo ${photoLabel(first.number)}` : `${photos.length} photos`
         return {
-          summary: `${set.leftOutBecause === undefined ? 'Tag' : set.leftOutBecause === null ? 'Take back in' : 'Leave out'} ${what}`,
+          summary: taggingWords(set, what, (id) => photoLabel(findPhoto(db, id)?.number ?? 0)),
           writes: photos.map((photo): Write => ({
             record: 'photo',
             id: photo.id,
-            after: { ...photo.tags, ...onlyGiven(set) },
+            after: patchedTags(photo.tags, set),
           })),
           result: {},
         }
@@ -77,21 +84,14 @@ export function photosArea(world: DeskWorld): Area<'photos'> & Area<'cameras'> {
       editJob(world, jobId, (db) => {
         const camera =
           listCameras(db, jobId).find((one) => one.id === id) ?? refuse('not-found', 'This camera is not in the job.')
-        const name = [camera.make, camera.model].filter((part) => part !== '').join(' ')
+        const photos = listPhotos(db, jobId).filter((photo) => photo.cameraId === id).length
         return {
-          summary: `Correct the clock of ${name === '' ? 'the unnamed camera' : name}`,
+          summary: clockWords(clock, `${cameraName(camera)} (${photos === 1 ? '1 photo' : `${photos} photos`})`),
           writes: [{ record: 'camera', id, after: clock }],
           result: {},
         }
       }),
   }
-}
-
-/** A field that is there but undefined, as the window's channel can carry it, is not a change. */
-function onlyGiven<T extends object>(patch: T): Partial<T> {
-  const given: Partial<T> = { ...patch }
-  for (const key in given) if (given[key] === undefined) delete given[key]
-  return given
 }
 
 /** Findings. */

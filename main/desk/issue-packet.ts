@@ -19,6 +19,7 @@ import { appendLog } from '../store/log.ts'
 import { addPacket, listPackets } from '../store/packets.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { announceChange } from './edit-job.ts'
+import { measureWhereNeeded } from './measure-brightness.ts'
 import { packetFiles, packetInput } from './packet-input.ts'
 import { problemsOf } from './problems.ts'
 import { jobSnapshot, needJobLayout } from './snapshot.ts'
@@ -34,6 +35,7 @@ export async function issuePacket(
   { jobId, options, overrules, handle }: ParsedInput<'packet.issue'> & { handle: TaskHandle },
 ): Promise<void> {
   const { db } = world.library
+  await measureWhereNeeded(world, jobId)
   logOverrules(world, jobId, overruled(problemsOf(db, jobId), overrules))
   const snapshot = jobSnapshot(db, jobId)
   const revision = Math.max(0, ...listPackets(db, jobId).map((packet) => packet.revision)) + 1

@@ -1,18 +1,26 @@
 import type { JobSummary } from '../../app/contract/jobs.ts'
-import { inTransaction } from '../store/database.ts'
-import { allJobs, jobTallies, setLacks } from '../store/jobs.ts'
+import { allJobs, jobTallies } from '../store/jobs.ts'
 import { startDescribedJob } from './described-job.ts'
 import type { DeskWorld } from './desk-world.ts'
 import type { Area } from './handlers.ts'
+import { createLackCounting, type LackCounting } from './lack-counting.ts'
 import { newJob } from './new-job.ts'
-import { problemsOf } from './problems.ts'
-import { jobSnapshot } from './snapshot.ts'
+import { measureBrightness } from './measure-brightness.ts'
+import { jobChanges, jobSnapshot } from './snapshot.ts'
 
 /** Jobs: listed, opened, begun. */
 export function jobsArea(world: DeskWorld): Area<'jobs'> {
+  const counting = createLackCounting(world)
   return {
-    'jobs.list': () => ({ jobs: summaries(world) }),
+    'jobs.list': () => {
+      counting.begin()
+      return { jobs: summaries(world, counting) }
+    },
     'jobs.open': ({ jobId }) => jobSnapshot(world.library.db, jobId),
+    'jobs.changes': ({ jobId, since }) => jobChanges(world.library.db, jobId, since),
+    'jobs.measure-brightness': async ({ jobId, photoIds }) => ({
+      measured: await measureBrightness(world, jobId, photoIds),
+    }),
     'jobs.new': (given) => {
       const job = newJob(world, given)
       return { jobId: job.id, number: job.number }
@@ -22,7 +30,7 @@ export function jobsArea(world: DeskWorld): Area<'jobs'> {
   }
 }
 
-function summaries(world: DeskWorld): JobSummary[] {
+function summaries(world: DeskWorld, counting: LackCounting): JobSummary[] {
   const { db } = world.library
   const tallies = jobTallies(db)
   return allJobs(db).flatMap(({ job }): JobSummary[] => {
@@ -41,16 +49,9 @@ function summaries(world: DeskWorld): JobSummary[] {
         findings: tally.findings,
         facets: tally.facets,
         packets: tally.packets,
-        lacks: tally.lacks ?? countLacks(world, job.id),
+        lacks: tally.lacks ?? counting.ask({ id: job.id, photos: tally.photos }),
         changedAtMs: tally.changed_at_ms,
       },
     ]
   })
-}
-
-/** Counted when asked for after a change, then kept until the next one. */
-function countLacks(world: DeskWorld, jobId: string): number {
-  const lacks = problemsOf(world.library.db, jobId).length
-  inTransaction(world.library.db, (write) => setLacks(write, jobId, lacks))
-  return lacks
 }

@@ -3,6 +3,7 @@ import { draftPacket } from './draft-packet.ts'
 import { listPackets } from '../store/packets.ts'
 import type { DeskWorld } from './desk-world.ts'
 import type { Area } from './handlers.ts'
+import { measureWhereNeeded } from './measure-brightness.ts'
 import { problemsOf } from './problems.ts'
 import { needJob } from './snapshot.ts'
 
@@ -10,7 +11,10 @@ import { needJob } from './snapshot.ts'
 export function packetArea(world: DeskWorld): Area<'packet'> {
   const { db } = world.library
   return {
-    'packet.problems': ({ jobId }) => ({ problems: [...problemsOf(db, jobId)] }),
+    'packet.problems': async ({ jobId }) => {
+      await measureWhereNeeded(world, jobId)
+      return { problems: [...problemsOf(db, jobId)] }
+    },
     'packet.draft': (asked) => draftPacket(world, asked),
     'packet.issue': ({ jobId, options, overrules }) => {
       const { job } = needJob(db, jobId)

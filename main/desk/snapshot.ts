@@ -1,21 +1,22 @@
 import { refuse } from '../../app/contract/app-error.ts'
-import type { JobSnapshot } from '../../app/contract/jobs.ts'
+import type { JobChanges, JobSnapshot } from '../../app/contract/jobs.ts'
 import type { Camera } from '../../app/evidence/camera.ts'
-import { timeOfFrame, resolveVideoTime, type Video } from '../../app/evidence/video.ts'
-import { resolvePhotoTime, type PhotoTime } from '../../app/evidence/photo-time.ts'
+import { timeInJob } from '../../app/evidence/time-of-photo.ts'
+import { correctionAtMs } from '../../app/evidence/camera-clock.ts'
+import { zonesOfPhoto } from '../../app/evidence/photo-zone.ts'
+import { resolveVideoTime, type Video } from '../../app/evidence/video.ts'
 import type { Photo } from '../../app/evidence/photo.ts'
-import { zoneAt } from '../../app/evidence/zone-at.ts'
 import type { Job } from '../../app/job/job.ts'
 import { jobLayout, type JobLayout } from '../library/layout.ts'
 import type { Library } from '../library/open-library.ts'
 import type { ReadDb } from '../store/database.ts'
-import { findJob, type StoredJob } from '../store/jobs.ts'
+import { findJob, jobRevision, type StoredJob } from '../store/jobs.ts'
 import { lastEntry } from '../store/log.ts'
 import { listPackets } from '../store/packets.ts'
 import { historyState } from '../store/record-edits.ts'
 import { listAttachments } from '../store/records/attachments.ts'
 import { listCameras } from '../store/records/cameras.ts'
-import { listPhotos, type StoredPhoto } from '../store/records/photos.ts'
+import { listPhotos, photosChangedSince, type StoredPhoto } from '../store/records/photos.ts'
 import { listVideos, type StoredVideo } from '../store/records/videos.ts'
 import { facetTable, findingTable, outlineTable, readingTable } from '../store/records/tables.ts'
 
@@ -31,15 +32,26 @@ export function needJobLayout(library: Library, jobId: string): JobLayout {
 
 /** Everything about a job, as the screens and the packet hold it. */
 export function jobSnapshot(db: ReadDb, jobId: string): JobSnapshot {
+  const parts = allButPhotos(db, jobId)
+  return { ...parts, photos: listPhotos(db, jobId).map((photo) => timedPhoto(photo, parts)) }
+}
+
+/** What changed in a job since a revision. */
+export function jobChanges(db: ReadDb, jobId: string, since: number): JobChanges {
+  const parts = allButPhotos(db, jobId)
+  return { ...parts, changedPhotos: photosChangedSince(db, jobId, since).map((photo) => timedPhoto(photo, parts)) }
+}
+
+function allButPhotos(db: ReadDb, jobId: string): Omit<JobSnapshot, 'photos'> {
   const { job } = needJob(db, jobId)
   const cameras = listCameras(db, jobId)
   const videos = listVideos(db, jobId).map((video) => timedVideo(video, { job, cameras }))
   const last = lastEntry(db, jobId)
   return {
+    revision: jobRevision(db, jobId),
     job,
     outlines: outlineTable.list(db, jobId),
     facets: facetTable.list(db, jobId),
-    photos: listPhotos(db, jobId).map((photo) => timedPhoto(photo, { job, cameras, videos })),
     videos,
     cameras,
     findings: findingTable.list(db, jobId),
@@ -56,34 +68,20 @@ interface Clocks {
   readonly cameras: readonly Camera[]
 }
 
-function timedPhoto(photo: StoredPhoto, { videos, ...clocks }: Clocks & { readonly videos: readonly Video[] }): Photo {
-  const { id, number, cameraId, file, tags, takenInAtMs, preview, still } = photo
-  const time = timeOfStill(photo, videos) ?? resolvePhotoTime(file.written, clockOf(photo, clocks))
-  return { id, number, cameraId, file, tags, time, takenInAtMs, preview, still }
-}
-
-/** A still's time follows from its video's, so that whatever is found out about the video holds for it too. */
-function timeOfStill({ still }: Pick<StoredPhoto, 'still'>, videos: readonly Video[]): PhotoTime | null {
-  if (still === null) return null
-  const video = videos.find((one) => one.id === still.videoId)
-  return video === undefined ? null : timeOfFrame(video.time, still.offsetMs)
+function timedPhoto(photo: StoredPhoto, { job, ...clocks }: Clocks & { readonly videos: readonly Video[] }): Photo {
+  const { id, number, cameraId, file, tags, takenInAtMs, preview, still, brightness } = photo
+  const time = timeInJob(photo, { ...clocks, sheet: job.sheet })
+  const measured = brightness === null || brightness === undefined ? {} : { brightness }
+  return { id, number, cameraId, file, tags, time, takenInAtMs, preview, still, ...measured }
 }
 
 /** A video with the time at which it begins. */
-function timedVideo(video: StoredVideo, clocks: Clocks): Video {
+function timedVideo(video: StoredVideo, { job, cameras }: Clocks): Video {
   const { id, number, cameraId, file, tags, takenInAtMs } = video
-  return { id, number, cameraId, file, tags, time: resolveVideoTime(video, clockOf(video, clocks)), takenInAtMs }
-}
-
-function clockOf(
-  { cameraId, file }: Pick<StoredPhoto, 'cameraId'> & { readonly file: Pick<StoredPhoto['file'], 'position'> },
-  { job, cameras }: Clocks,
-): { placeZone: string | null; jobZone: string | null; correctionMs: number } {
-  const { property } = job.sheet
-  const place = file.position ?? property.position
-  return {
-    placeZone: place === null ? null : zoneAt(place),
-    jobZone: property.timeZone === '' ? null : property.timeZone,
-    correctionMs: cameras.find((one) => one.id === cameraId)?.clock.correctionMs ?? 0,
+  const clock = cameras.find((one) => one.id === cameraId)?.clock ?? null
+  const given = {
+    ...zonesOfPhoto(file, job.sheet),
+    correctionMs: clock === null ? 0 : correctionAtMs(clock, file.written.local),
   }
+  return { id, number, cameraId, file, tags, time: resolveVideoTime(video, given), takenInAtMs }
 }

@@ -1,9 +1,9 @@
 import { existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs'
 import { join, parse } from 'node:path'
 import { inTransaction } from '../store/database.ts'
-import { allJobs } from '../store/jobs.ts'
+import { allJobFolders } from '../store/jobs.ts'
 import { listAttachments } from '../store/records/attachments.ts'
-import { listPhotos } from '../store/records/photos.ts'
+import { storedPhotoNames } from '../store/records/photos.ts'
 import { listVideos } from '../store/records/videos.ts'
 import { jobLayout, type LibraryLayout } from './layout.ts'
 import type { Library } from './open-library.ts'
@@ -21,17 +21,15 @@ import { ARRIVING } from './write-file.ts'
 export function sweepLibrary(library: Library): readonly string[] {
   const { layout } = library
   const moved = inTransaction(library.db, (db) =>
-    allJobs(db).flatMap(({ job, folder }) => {
+    allJobFolders(db).flatMap(({ id, folder }) => {
       const places = jobLayout(layout, folder)
-      const photos = listPhotos(db, job.id)
-      const originals = [...photos.filter((photo) => photo.still === null), ...listVideos(db, job.id)]
-      const stills = photos.filter((photo) => photo.still !== null)
-      const attachments = listAttachments(db, job.id)
+      const pictures = () => storedPhotoNames(db, id)
+      const originals = () => new Set([...pictures(), ...namesOf(listVideos(db, id))])
       removeHalfWritten(places.derived)
       return [
-        ...moveUnknown(places.originals, { known: namesOf(originals), layout }),
-        ...moveUnknown(places.stills, { known: namesOf(stills), layout }),
-        ...moveUnknown(places.attachments, { known: namesOf(attachments), layout }),
+        ...moveUnknown(places.originals, { known: originals, layout }),
+        ...moveUnknown(places.stills, { known: pictures, layout }),
+        ...moveUnknown(places.attachments, { known: () => namesOf(listAttachments(db, id)), layout }),
       ]
     }),
   )
@@ -46,11 +44,14 @@ function namesOf(kept: readonly { readonly storedName: string }[]): ReadonlySet<
 
 function moveUnknown(
   folder: string,
-  { known, layout }: { known: ReadonlySet<string>; layout: LibraryLayout },
+  { known, layout }: { known: () => ReadonlySet<string>; layout: LibraryLayout },
 ): readonly string[] {
   removeHalfWritten(folder)
   // Some file systems hand names back in another normal form than they were given.
-  const unknown = namesIn(folder).filter((name) => !known.has(name.normalize('NFC')) && !name.endsWith(ARRIVING))
+  const names = namesIn(folder).filter((name) => !name.endsWith(ARRIVING))
+  if (names.length === 0) return []
+  const kept = known()
+  const unknown = names.filter((name) => !kept.has(name.normalize('NFC')))
   if (unknown.length > 0) mkdirSync(layout.unfiled, { recursive: true })
   for (const name of unknown) renameSync(join(folder, name), freePath(layout.unfiled, name))
   return unknown

@@ -44,6 +44,12 @@ export function allJobs(db: ReadDb): StoredJob[] {
   return rows(db, `${COLUMNS} order by changed_at_ms desc, number`).map(toJob)
 }
 
+/** Identity and folder of every job, without what is in it. */
+export function allJobFolders(db: ReadDb): readonly { readonly id: string; readonly folder: string }[] {
+  const kept = z.object({ id: z.string(), folder: z.string() })
+  return rows(db, 'select id, folder from jobs').map((found) => kept.parse(found))
+}
+
 /** Adds a job. */
 export function addJob(db: WriteDb, { job, folder }: StoredJob): void {
   run(
@@ -64,7 +70,16 @@ export function addJob(db: WriteDb, { job, folder }: StoredJob): void {
 
 /** Notes that something in a job changed: what it lacks has to be counted again. */
 export function touchJob(db: WriteDb, jobId: string, atMs: number): void {
-  run(db, 'update jobs set changed_at_ms = :atMs, lacks = null where id = :jobId', { jobId, atMs })
+  run(db, 'update jobs set changed_at_ms = :atMs, lacks = null, revision = revision + 1 where id = :jobId', {
+    jobId,
+    atMs,
+  })
+}
+
+/** The number that goes up with every change of a job; 0 for a job that is not there. */
+export function jobRevision(db: ReadDb, jobId: string): number {
+  const found = row(db, 'select revision from jobs where id = :jobId', { jobId })
+  return found === null ? 0 : z.object({ revision: z.number() }).parse(found).revision
 }
 
 /** Keeps the count of what a job lacks until the job changes. */

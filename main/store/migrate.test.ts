@@ -1,3 +1,4 @@
+import { readdirSync } from 'node:fs'
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -34,12 +35,15 @@ function failureOf(work: () => void): AppFailure['error'] | null {
   }
 }
 
+/** Steps that a new library goes through: one for each file of migrations. */
+const allSteps = readdirSync(new URL('migrations', import.meta.url)).length
+
 describe('a new library', () => {
   it('gets its tables over an empty file, without a backup of nothing', () => {
     const backup = vi.fn<() => void>()
     migrate(db, { backup })
     expect(backup).not.toHaveBeenCalled()
-    expect(versionOf(db)).toBe(3)
+    expect(versionOf(db)).toBe(allSteps)
     for (const name of ['jobs', 'photos', 'outlines', 'facets', 'findings', 'readings', 'log', 'steps', 'search_words'])
       expect(tableNames()).toContain(JSON.stringify({ name }))
   })
@@ -70,7 +74,7 @@ describe('an older library', () => {
     const backup = vi.fn<() => void>()
     migrate(db, { backup })
     expect(backup).toHaveBeenCalledTimes(1)
-    expect(versionOf(db)).toBe(3)
+    expect(versionOf(db)).toBe(allSteps)
     expect(row(db, 'select value from settings')).toEqual({ value: 'Ada' })
     expect(rows(db, 'select * from outlines')).toEqual([])
   })
@@ -113,6 +117,38 @@ describe('an older library', () => {
     expect(() => migrate(db, { backup: () => undefined, steps: [...steps, 'this is no SQL'] })).toThrow('syntax error')
     expect(versionOf(db)).toBe(1)
     expect(tableNames()).not.toContain(JSON.stringify({ name: 'later' }))
+  })
+})
+
+describe('photos that were there before changes were counted', () => {
+  it('keep everything, and count from the next change on', () => {
+    migrate(db, { backup: () => undefined, steps: [firstLibrary] })
+    inTransaction(db, (write) => {
+      run(
+        write,
+        "insert into jobs (id, number, number_key, folder, created_at_ms, changed_at_ms, sheet, frame) values ('j', '1', '1', 'f', 1, 1, '{}', '{}')",
+      )
+      for (const [id, number] of [
+        ['p', 1],
+        ['q', 2],
+      ] as const)
+        run(
+          write,
+          "insert into photos (id, job_id, number, sha256, stored_name, file, tags, preview, taken_in_at_ms) values (:id, 'j', :number, :id, 's', '{}', '{}', 'ready', 1)",
+          { id, number },
+        )
+    })
+    migrate(db, { backup: () => undefined })
+    expect(rows(db, 'select id, changed_in, brightness from photos order by number')).toEqual([
+      { id: 'p', changed_in: 0, brightness: null },
+      { id: 'q', changed_in: 0, brightness: null },
+    ])
+    inTransaction(db, (write) => run(write, `update photos set tags = '{"caption":"x"}' where id = 'q'`))
+    expect(rows(db, 'select id, changed_in from photos order by number')).toEqual([
+      { id: 'p', changed_in: 0 },
+      { id: 'q', changed_in: 1 },
+    ])
+    expect(row(db, 'select revision from jobs')).toEqual({ revision: 1 })
   })
 })
 

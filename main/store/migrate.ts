@@ -3,9 +3,10 @@ import { row, type ReadDb } from './database.ts'
 import { firstLibrary } from './migrations/0001-first-library.ts'
 import { outlines } from './migrations/0002-outlines.ts'
 import { videos } from './migrations/0005-videos.ts'
+import { photoChanges } from './migrations/0007-photo-changes.ts'
 
 /** Every migration in order; the position in this list, counted from 1, is the database's version after it. */
-const migrations: readonly string[] = [firstLibrary, outlines, videos]
+const migrations: readonly string[] = [firstLibrary, outlines, videos, photoChanges]
 
 /**
  * Brings a database up to date, all steps in one transaction.

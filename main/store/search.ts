@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import type { SearchHit } from '../../app/contract/search.ts'
 import { jobIdSchema } from '../../app/job/ids.ts'
+import { closenessOf } from './search-closeness.ts'
 import { rows, run, type ReadDb, type WriteDb } from './database.ts'
 
 /** What can be found: the words of one record and how a hit on it is named. */
@@ -38,6 +39,12 @@ export function forgetWords(db: WriteDb, { kind, id }: Pick<Searchable, 'kind' |
   run(db, 'delete from search_rows where kind = :kind and record_id = :id', { kind, id })
 }
 
+/**
+ * So many of the newest records that fit are weighed against each other. A search that fits more is too wide to look
+ * through anyway, and weighing all of them would take longer the larger the library is.
+ */
+const MOST_WEIGHED = 400
+
 const hitRowSchema = z.object({
   jobId: jobIdSchema,
   jobNumber: z.string(),
@@ -45,9 +52,10 @@ const hitRowSchema = z.object({
   id: z.string(),
   label: z.string(),
   excerpt: z.string(),
+  words: z.string(),
 })
 
-/** Records that hold every word of `text`; the last word may be unfinished. Best matches first. */
+/** Records that hold every word of `text`; the last word may be unfinished. Best matches first, among the newest 400. */
 export function findWords(
   db: ReadDb,
   { text, jobId, limit }: { text: string; jobId: string | null; limit: number },
@@ -58,10 +66,17 @@ export function findWords(
   return rows(
     db,
     `select w.job_id as jobId, j.number as jobNumber, w.kind as kind, w.record_id as id, w.label as label,
-       snippet(search_words, 0, '', '', ' ... ', 16) as excerpt
+       w.words as words, snippet(search_words, 0, '', '', ' ... ', 16) as excerpt
      from search_words w join jobs j on j.id = w.job_id
      where search_words match :query and (:jobId is null or w.job_id = :jobId)
-     order by rank limit :limit`,
-    { query, jobId, limit },
-  ).map((found) => hitRowSchema.parse(found))
+     order by w.rowid desc limit ${MOST_WEIGHED}`,
+    { query, jobId },
+  )
+    .map((found) => {
+      const { words: text, ...hit } = hitRowSchema.parse(found)
+      return { hit, closeness: closenessOf(words, text) }
+    })
+    .sort((a, b) => b.closeness - a.closeness)
+    .slice(0, limit)
+    .map(({ hit }) => hit)
 }

@@ -26,18 +26,26 @@ async function call<Name extends ProcedureName>(name: Name, input: CallInput<Nam
 
 /** One stream for all listeners: a browser allows few connections to one host. */
 function eventStream(): DeskClient['listen'] {
-  const listeners = new Set<(event: DeskEvent) => void>()
+  const listeners = new Map<(event: DeskEvent) => void, () => void>()
   let source: EventSource | null = null
+  let isBroken = false
   function onMessage(message: MessageEvent<string>) {
     const event = deskEventSchema.safeParse(JSON.parse(message.data))
     if (!event.success) return
-    for (const on of listeners) on(event.data)
+    for (const on of listeners.keys()) on(event.data)
   }
-  return (on) => {
-    listeners.add(on)
+  /** The stream comes back by itself, but what was told in between is gone. */
+  function onOpen() {
+    if (isBroken) for (const onMissed of listeners.values()) onMissed()
+    isBroken = false
+  }
+  return (on, onMissed = () => undefined) => {
+    listeners.set(on, onMissed)
     if (source === null) {
       source = new EventSource('/events')
       source.addEventListener('message', onMessage)
+      source.addEventListener('open', onOpen)
+      source.addEventListener('error', () => (isBroken = true))
     }
     return () => {
       listeners.delete(on)

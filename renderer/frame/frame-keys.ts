@@ -10,6 +10,16 @@ export const frameKeys = {
   details: { id: 'frame.details', label: 'Show or fold the details', keys: '\\' },
 } as const
 
+/** Keys that go through what is missing, one by one. */
+export const walkKeys = {
+  next: { id: 'frame.missing-next', label: 'Go through what is missing: the next', keys: 'Alt+M' },
+  previous: { id: 'frame.missing-previous', label: 'The missing thing before', keys: 'Alt+Shift+M' },
+  fix: { id: 'frame.missing-fix', label: 'Mend it in one step', keys: 'Alt+Enter' },
+  other: { id: 'frame.missing-fix-other', label: 'Mend it the other way', keys: 'Alt+Shift+Enter' },
+  skip: { id: 'frame.missing-skip', label: 'Skip it for now', keys: 'Alt+K' },
+  stop: { id: 'frame.missing-stop', label: 'Stop going through what is missing', keys: 'Alt+Q' },
+} as const
+
 /** Keys that go to a workspace: Alt and its place in the column. */
 export const workspaceKeys: readonly {
   readonly id: string

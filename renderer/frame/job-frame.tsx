@@ -11,6 +11,7 @@ import { jobsAddress, type Workspace, workspaceNames } from './addresses.ts'
 import { Details } from './details.tsx'
 import { DropArea } from './drop-area.tsx'
 import styles from './job-frame.module.css'
+import { MissingWalk } from './missing-walk.tsx'
 import { Toolbar } from './toolbar.tsx'
 import { useDetailsFold } from './use-details-fold.ts'
 import { useArrival } from './use-go-to.ts'
@@ -70,6 +71,7 @@ function FrameLayout({ workspace }: { workspace: Workspace }) {
       <WorkspaceColumn workspace={workspace} />
       <Toolbar detailsFold={workspace === 'packet' ? null : fold} />
       <main className={styles['pane']}>
+        <MissingWalk />
         <Suspense fallback={null}>
           <Pane />
         </Suspense>

@@ -4,6 +4,7 @@ import { type ProblemGroup, problemGroups } from '../state/problem-groups.ts'
 import { useProblems } from '../state/problems.tsx'
 import { Badge, type BadgeTone } from '../ui/badge.tsx'
 import styles from './lacks.module.css'
+import { walkKeys } from './frame-keys.ts'
 import { placeOfProblem } from './places.ts'
 import { useGoTo } from './use-go-to.ts'
 
@@ -20,6 +21,7 @@ export function Lacks() {
   if (problems.length === 0) return <p className={styles['none']}>Nothing is missing. The packet can be issued.</p>
   return (
     <>
+      <p className={styles['walk']}>{walkKeys.next.keys} goes through them one by one.</p>
       {weights.map(({ key, title, tone }) => {
         const own = problems.filter((problem) => problem.weight === key)
         if (own.length === 0) return null

@@ -25,6 +25,8 @@ export function placeOfProblem(place: ProblemPlace): Place {
       return { workspace: 'findings', target: { kind: 'reading', id: place.id } }
     case 'plan':
       return { workspace: 'plan', target: null }
+    case 'photos':
+      return { workspace: 'photos', target: null }
     case 'job':
       return { workspace: 'sheet', target: null }
   }

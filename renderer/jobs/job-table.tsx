@@ -119,5 +119,6 @@ function stated(text: string) {
 }
 
 function LacksBadge({ job }: { job: JobSummary }) {
+  if (job.lacks === null) return <span className={styles['quiet']}>counting</span>
   return job.lacks === 0 ? <Badge tone="good">complete</Badge> : <Badge tone="caution">{job.lacks}</Badge>
 }

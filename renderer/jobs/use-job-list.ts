@@ -20,9 +20,12 @@ export function useJobList(): { readonly jobs: readonly JobSummary[]; readonly i
   )
   useEffect(() => {
     void refresh()
-    return desk.listen((event) => {
-      if (event.type !== 'task') void refresh()
-    })
+    return desk.listen(
+      (event) => {
+        if (event.type !== 'task') void refresh()
+      },
+      () => void refresh(),
+    )
   }, [desk, refresh])
   return { jobs: jobs ?? [], isKnown: jobs !== null }
 }

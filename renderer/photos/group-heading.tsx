@@ -1,3 +1,4 @@
+import type { Photo } from '../../app/evidence/photo.ts'
 import { photoClockWords } from '../../app/packet/format/times.ts'
 import type { Facet } from '../../app/roof/facet.ts'
 import { useFacetName } from '../state/roof-zones.ts'
@@ -15,6 +16,10 @@ export function GroupHeading({ group }: { group: PhotoGroup }) {
   )
 }
 
+function isTimed({ time }: Photo): boolean {
+  return time.instantMs !== null
+}
+
 function titleOf({ about, photos }: PhotoGroup, nameOf: (facet: Facet) => string): string {
   switch (about.kind) {
     case 'all':
@@ -23,9 +28,9 @@ function titleOf({ about, photos }: PhotoGroup, nameOf: (facet: Facet) => string
       if (about.facet === null) return 'No facet yet'
       return `Facet ${about.facet.letter}, ${nameOf(about.facet)}`
     case 'stretch': {
-      const first = photos[0]
-      const last = photos.at(-1)
-      if (first === undefined || last === undefined) return ''
+      const first = photos.find(isTimed)
+      const last = photos.findLast(isTimed)
+      if (first === undefined || last === undefined) return 'Placed by hand'
       const from = photoClockWords(first.time)
       const to = photoClockWords(last.time)
       return from === to ? from : `${from.slice(0, 8)} to ${to}`

@@ -5,7 +5,7 @@ import { whatWords } from '../../app/packet/finding-words.ts'
 import { PlanInset } from '../plan/plan-inset.tsx'
 import { useJob } from '../state/job-state.tsx'
 import { useSelection } from '../state/selection.tsx'
-import { PhotoFacts } from './photo-facts.tsx'
+import { PhotoFacts, PhotoTimes } from './photo-facts.tsx'
 import styles from './photo-details.module.css'
 import { PhotoThumb } from './photo-thumb.tsx'
 import { TagFields } from './tag-fields.tsx'
@@ -52,6 +52,7 @@ function OnePhoto({ photo }: { photo: Photo }) {
         </ul>
       )}
       <PlanInset photoId={photo.id} facetId={photo.tags.facetId} />
+      <PhotoTimes photo={photo} />
       <PhotoFacts photo={photo} />
     </>
   )

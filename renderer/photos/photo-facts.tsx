@@ -1,22 +1,44 @@
+import { useMemo } from 'react'
+import type { JobSnapshot } from '../../app/contract/jobs.ts'
 import { type Still, stillWords } from '../../app/evidence/still.ts'
 import { videoLabel } from '../../app/evidence/video-label.ts'
 import type { Photo } from '../../app/evidence/photo.ts'
+import { sunCheck } from '../../app/evidence/sun-check.ts'
 import { shortHash } from '../../app/packet/format/files.ts'
 import { correctionWords } from '../../app/packet/format/times.ts'
 import { positionWords, whenTakenWords } from '../../app/packet/photo-words.ts'
 import { useJob } from '../state/job-state.tsx'
 import { bytesWords } from '../ui/quantity-words.ts'
+import { photosById } from './photo-index.ts'
 import styles from './photo-details.module.css'
+import { TimeActions } from './time-actions.tsx'
 
-/** What the file brings: name, size, times as written and as corrected, place and direction. */
-export function PhotoFacts({ photo }: { photo: Photo }) {
-  const { cameras } = useJob()
-  const { file } = photo
+type Line = readonly [string, string]
+
+/** When the photo was taken: what was written, what was corrected and what follows, apart; and what the sun says of it. */
+export function PhotoTimes({ photo }: { photo: Photo }) {
+  const { cameras, photos, job } = useJob()
   const camera = cameras.find(({ id }) => id === photo.cameraId)
-  const facts: readonly (readonly [string, string])[] = [
-    ['Taken', whenTakenWords(photo)],
-    ...(photo.still === null ? [['Written', writtenWords(photo)] as const] : originFacts(photo.still)),
-    ...(photo.time.correctionMs === 0 ? [] : [['Corrected', correctedWords(photo, camera?.clock.why ?? '')] as const]),
+  const sun = useMemo(() => sunWords(photo, job), [photo, job])
+  const lines: readonly Line[] = [
+    ...(photo.still === null ? [['Written', writtenWords(photo)] as const] : originLines(photo.still)),
+    ['Corrected', correctedWords(photo, camera?.clock.why ?? '')],
+    ['Taken', whenTakenWords(photo, photosById(photos))],
+    ['Sun', sun],
+  ]
+  return (
+    <section aria-label="Time">
+      <h3>Time</h3>
+      <Lines lines={lines} />
+      <TimeActions photo={photo} />
+    </section>
+  )
+}
+
+/** What the file brings beside its time: place, name, size and camera. */
+export function PhotoFacts({ photo }: { photo: Photo }) {
+  const { file } = photo
+  const lines: readonly Line[] = [
     ['Place', positionWords(photo) ?? 'the camera wrote none'],
     ['File', file.fileName],
     ['Picture', pictureWords(photo)],
@@ -25,16 +47,24 @@ export function PhotoFacts({ photo }: { photo: Photo }) {
   return (
     <section aria-label="Facts of the file">
       <h3>The file</h3>
+      <Lines lines={lines} />
       <dl className={styles['facts']}>
-        {facts.map(([label, value]) => (
-          <Fact key={label} label={label} value={value} />
-        ))}
         <dt>SHA-256</dt>
         <dd>
           <code title={file.sha256}>{shortHash(file.sha256)}…</code>
         </dd>
       </dl>
     </section>
+  )
+}
+
+function Lines({ lines }: { lines: readonly Line[] }) {
+  return (
+    <dl className={styles['facts']}>
+      {lines.map(([label, value]) => (
+        <Fact key={label} label={label} value={value} />
+      ))}
+    </dl>
   )
 }
 
@@ -48,14 +78,32 @@ function Fact({ label, value }: { label: string; value: string }) {
 }
 
 /** What stands in place of a camera's notes: which frame of which video, and which bytes of it. */
-function originFacts(still: Still): readonly (readonly [string, string])[] {
+function originLines(still: Still): readonly Line[] {
   return [
     ['Origin', `${stillWords(still)}, stored here from the player; the frame was not decoded again for comparison`],
     ['Video', `${videoLabel(still.videoNumber)}, SHA-256 ${shortHash(still.videoSha256)}…`],
   ]
 }
 
+/** "22° up in the south-east (azimuth 141°)", how far into the night it is, or what is missing to tell. */
+function sunWords(photo: Photo, job: JobSnapshot['job']): string {
+  const check = sunCheck(photo, job)
+  switch (check.kind) {
+    case 'no-time':
+      return 'not known without a time'
+    case 'no-place':
+      return 'not known: neither the photo nor the house has a position'
+    case 'day':
+      return `${check.sun.elevationDeg.toFixed(0)}° up, at azimuth ${check.sun.azimuthDeg.toFixed(0)}°`
+    case 'twilight':
+      return `down, twilight, ${check.words}`
+    case 'night':
+      return `down, night by its clock, ${check.words}`
+  }
+}
+
 function correctedWords({ time }: Photo, why: string): string {
+  if (time.correctionMs === 0) return 'no: the camera’s clock is taken as it is'
   return `${correctionWords(time.correctionMs)}, ${why.trim() === '' ? 'no reason given' : why.trim()}`
 }
 

@@ -1,4 +1,5 @@
 import type { Photo } from '../../app/evidence/photo.ts'
+import { isPlacedByHand } from '../../app/evidence/walk-order.ts'
 import type { FacetId } from '../../app/job/ids.ts'
 import type { Facet } from '../../app/roof/facet.ts'
 
@@ -51,12 +52,14 @@ function byGap(photos: readonly Photo[]): readonly PhotoGroup[] {
   let lastMs: number | null = null
   for (const photo of photos) {
     const { instantMs } = photo.time
+    const open = stretches.at(-1)
     if (instantMs === null) {
-      timeless.push(photo)
+      if (!isPlacedByHand(photo)) timeless.push(photo)
+      else if (open === undefined) stretches.push([photo])
+      else open.push(photo)
       continue
     }
-    const open = stretches.at(-1)
-    if (open === undefined || lastMs === null || Math.abs(instantMs - lastMs) > GAP_MS) stretches.push([photo])
+    if (open === undefined || (lastMs !== null && Math.abs(instantMs - lastMs) > GAP_MS)) stretches.push([photo])
     else open.push(photo)
     lastMs = instantMs
   }

@@ -5,6 +5,7 @@ import type { PhotoRole } from '../../app/evidence/catalog/keys.ts'
 import { photoRoleLabels } from '../../app/evidence/catalog/labels.ts'
 import { stillWords } from '../../app/evidence/still.ts'
 import { photoLabel, type Photo } from '../../app/evidence/photo.ts'
+import { isPlacedByHand } from '../../app/evidence/walk-order.ts'
 import { classNames } from '../ui/class-names.ts'
 import styles from './contact-sheet.module.css'
 import { PhotoThumb } from './photo-thumb.tsx'
@@ -51,6 +52,7 @@ export const PhotoTile = memo(function PhotoTile(props: PhotoTileProps) {
           <strong>{photoLabel(photo.number)}</strong>
           <TagWords letter={facetLetter} role={photo.tags.role} />
           {suggested === null ? null : <span className={styles['suggested']}>{suggested}</span>}
+          {isPlacedByHand(photo) ? <span className={styles['byHand']}>placed by hand</span> : null}
           {photo.file.problems.length === 0 ? null : (
             <span className={styles['problem']} title={photo.file.problems.map(({ text }) => text).join(' ')}>
               ▲<span className={styles['hidden']}>has problems</span>

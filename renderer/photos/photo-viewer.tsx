@@ -3,6 +3,8 @@ import { photoLabel, type Photo } from '../../app/evidence/photo.ts'
 import type { PhotoId } from '../../app/job/ids.ts'
 import { photoSubject, whenTakenWords } from '../../app/packet/photo-words.ts'
 import { useCommands } from '../state/commands.ts'
+import { useJob } from '../state/job-state.tsx'
+import { photosById } from './photo-index.ts'
 import { Button } from '../ui/button.tsx'
 import { IconButton } from '../ui/icon-button.tsx'
 import { KeyHint } from '../ui/key-hint.tsx'
@@ -131,6 +133,7 @@ interface ViewerBarProps {
 }
 
 function ViewerBar({ photo, place, actions, isComparing, view }: ViewerBarProps) {
+  const { photos } = useJob()
   return (
     <header className={styles['bar']}>
       <Button look="quiet" onPress={actions.close}>
@@ -141,7 +144,7 @@ function ViewerBar({ photo, place, actions, isComparing, view }: ViewerBarProps)
       <p className={styles['title']}>
         <strong>{photoLabel(photo.number)}</strong> {photoSubject(photo)}
         <span className={styles['quiet']}>
-          {place}, {whenTakenWords(photo)}
+          {place}, {whenTakenWords(photo, photosById(photos))}
         </span>
       </p>
       <Button look="quiet" onPress={actions.fullSize} aria-pressed={view.zoom > 1}>

@@ -1,15 +1,20 @@
 import { type FocusEvent, useEffect, useMemo, useRef, useState } from 'react'
+import { cameraName } from '../../app/evidence/camera-name.ts'
 import type { Camera, CameraClock } from '../../app/evidence/camera.ts'
 import { type Photo, photoLabel } from '../../app/evidence/photo.ts'
+import { ClockDialog } from '../clocks/clock-dialog.tsx'
 import { dayWords, jobClock, timeWords } from '../state/job-clock.ts'
 import { useEdit, useJob } from '../state/job-state.tsx'
-import { cameraName } from '../time-strip/strip-lanes.ts'
+import { useProblems } from '../state/problems.tsx'
+import { Button } from '../ui/button.tsx'
 import { countWords } from '../ui/quantity-words.ts'
 import { TextField } from '../ui/text-field.tsx'
 import { clockText, readClock } from './clock-text.ts'
 import { correctedExample } from './corrected-example.ts'
 import styles from './sheet.module.css'
 import { TypedField } from './typed-field.tsx'
+
+type TypedClock = Pick<CameraClock, 'correctionMs' | 'why'>
 
 /** The cameras of the job, and how far each one's clock was off. */
 export function CameraClocks() {
@@ -57,7 +62,46 @@ function CameraRow({ camera, photos }: { camera: Camera; photos: readonly Photo[
         value={draft.why}
         onChange={(why) => change({ why })}
       />
+      <CameraActions camera={camera} photos={photos} />
       <Example photos={photos} correctionMs={draft.correctionMs} />
+    </div>
+  )
+}
+
+/** Ways to find the amount by comparing, what is suggested, and the way back. */
+function CameraActions({ camera, photos }: { camera: Camera; photos: readonly Photo[] }) {
+  const edit = useEdit()
+  const problems = useProblems()
+  const [isOpen, setOpen] = useState(false)
+  const suggested = problems
+    .flatMap(({ fixes = [] }) => fixes)
+    .find((fix) => fix.kind === 'set-clock' && fix.cameraId === camera.id)
+  const { comparisons = [], correctionMs } = camera.clock
+  return (
+    <div className={styles['cameraActions']}>
+      <Button isDisabled={photos.length === 0} onPress={() => setOpen(true)}>
+        Compare with another clock…
+      </Button>
+      {suggested === undefined || suggested.kind !== 'set-clock' ? null : (
+        <Button onPress={() => void edit('cameras.set-clock', { id: camera.id, clock: suggested.clock })}>
+          {suggested.label}
+        </Button>
+      )}
+      {correctionMs === 0 && comparisons.length === 0 ? null : (
+        <Button
+          look="quiet"
+          onPress={() => void edit('cameras.set-clock', { id: camera.id, clock: { correctionMs: 0, why: '' } })}
+        >
+          Take the correction back
+        </Button>
+      )}
+      {comparisons.length < 2 ? null : (
+        <span className={styles['quiet']}>
+          A straight line from {comparisons.map(({ correctionMs: ms }) => clockText(ms) || '0 s').join(' to ')}. An
+          amount typed above replaces it.
+        </span>
+      )}
+      {isOpen ? <ClockDialog camera={camera} onClose={() => setOpen(false)} /> : null}
     </div>
   )
 }
@@ -65,25 +109,27 @@ function CameraRow({ camera, photos }: { camera: Camera; photos: readonly Photo[
 /** A camera's clock while a person works on it; saved as one step. */
 function useClockDraft(camera: Camera) {
   const edit = useEdit()
-  const [draft, setDraft] = useState(camera.clock)
+  const [draft, setDraft] = useState<TypedClock>(camera.clock)
   // The field commits and the row saves in one and the same event, before React has drawn the new draft.
-  const latest = useRef(camera.clock)
+  const latest = useRef<TypedClock>(camera.clock)
   // By value: the job is read again while somebody types here.
-  const { correctionMs, why } = camera.clock
+  const { correctionMs, why, comparisons } = camera.clock
   useEffect(() => {
     latest.current = { correctionMs, why }
     setDraft(latest.current)
   }, [correctionMs, why])
   return {
     draft,
-    change(patch: Partial<CameraClock>) {
+    change(patch: Partial<TypedClock>) {
       latest.current = { ...latest.current, ...patch }
       setDraft(latest.current)
     },
     save() {
       const clock = latest.current
-      if (clock.correctionMs !== correctionMs || clock.why !== why)
-        void edit('cameras.set-clock', { id: camera.id, clock })
+      if (clock.correctionMs === correctionMs && clock.why === why) return
+      // Comparisons stay as long as their amount does; an amount that is typed has none.
+      const kept = clock.correctionMs === correctionMs && comparisons !== undefined ? { comparisons } : {}
+      void edit('cameras.set-clock', { id: camera.id, clock: { ...clock, ...kept } })
     },
   }
 }

@@ -4,9 +4,12 @@ import type { CallInput, CallOutput } from '../../app/contract/contract.ts'
 import type { editProcedures } from '../../app/contract/edits.ts'
 import type { JobSnapshot } from '../../app/contract/jobs.ts'
 import type { JobId } from '../../app/job/ids.ts'
+import type { Reply } from '../../app/contract/procedure.ts'
 import { useDesk } from '../client/client-context.tsx'
+import type { DeskClient } from '../client/desk-client.ts'
 import { useMessages } from '../ui/message.tsx'
 import { coalesced } from './coalesced.ts'
+import { withChanges } from './with-changes.ts'
 import { withTagsAtOnce } from './shown-at-once.ts'
 
 type EditName = keyof typeof editProcedures | 'placement.accept'
@@ -65,38 +68,46 @@ function useSnapshot(jobId: JobId): HeldSnapshot {
   const { say } = useMessages()
   const [snapshot, setSnapshot] = useState<JobSnapshot | null>(null)
   const [error, setError] = useState<AppError | null>(null)
-  const shown = useRef<string | null>(null)
-  const isHeld = useRef(false)
+  /** The job as the desk told it last; what is shown may run ahead of it. */
+  const told = useRef<JobSnapshot | null>(null)
+  const runsAhead = useRef(false)
   const refresh = useMemo(
     () =>
       coalesced(async () => {
-        const reply = await desk.call('jobs.open', { jobId })
+        const held = told.current
+        const reply = await fetchJob(desk, jobId, held)
         setError(reply.ok ? null : reply.error)
-        if (!reply.ok && isHeld.current) say({ tone: 'error', text: reply.error.message, help: reply.error.help })
-        if (!reply.ok || shown.current === stateMark(reply.value)) return
-        isHeld.current = true
-        shown.current = stateMark(reply.value)
+        if (!reply.ok && held !== null) say({ tone: 'error', text: reply.error.message, help: reply.error.help })
+        if (!reply.ok || (reply.value === held && !runsAhead.current)) return
+        told.current = reply.value
+        runsAhead.current = false
         setSnapshot(reply.value)
       }),
     [desk, jobId, say],
   )
   const showAtOnce = useCallback<HeldSnapshot['showAtOnce']>((change) => {
-    shown.current = null
+    runsAhead.current = true
     setSnapshot((before) => (before === null ? null : change(before)))
   }, [])
   useEffect(() => {
     void refresh()
-    return desk.listen((event) => {
-      if (event.type === 'job-changed' && event.jobId === jobId) void refresh()
-    })
+    return desk.listen(
+      (event) => {
+        if (event.type !== 'job-changed' || event.jobId !== jobId) return
+        if (told.current === null || event.revision > told.current.revision) void refresh()
+      },
+      () => void refresh(),
+    )
   }, [desk, jobId, refresh])
   return { snapshot, error, refresh, showAtOnce }
 }
 
-/** Changes whenever the job did: every change of a record is in the log, packets and previews come beside it. */
-function stateMark({ log, packets, photos, history }: JobSnapshot): string {
-  const previews = photos.filter((photo) => photo.preview === 'ready').length
-  return [log.headHash, packets.length, previews, history.undo, history.redo].join(' ')
+/** The whole job at first, then what changed since; the very same job where nothing did. */
+async function fetchJob(desk: DeskClient, jobId: JobId, held: JobSnapshot | null): Promise<Reply<JobSnapshot>> {
+  if (held === null) return desk.call('jobs.open', { jobId })
+  const reply = await desk.call('jobs.changes', { jobId, since: held.revision })
+  if (!reply.ok) return reply
+  return { ok: true, value: reply.value.revision === held.revision ? held : withChanges(held, reply.value) }
 }
 
 function useEditor(jobId: JobId, { refresh, showAtOnce }: Pick<HeldSnapshot, 'refresh' | 'showAtOnce'>): Edit {

@@ -1,6 +1,6 @@
 import type { CallInput } from '../../app/contract/contract.ts'
 import type { JobSnapshot } from '../../app/contract/jobs.ts'
-import { photoTagsPatchSchema } from '../../app/contract/edits.ts'
+import { patchedTags, photoTagsPatchSchema } from '../../app/contract/edits.ts'
 import type { Photo } from '../../app/evidence/photo.ts'
 
 /**
@@ -14,7 +14,6 @@ export function withTagsAtOnce(
   const patch = photoTagsPatchSchema.safeParse(set)
   if (!patch.success) return snapshot
   const tagged = new Set<string>(photoIds)
-  const given = Object.fromEntries(Object.entries(patch.data).filter(([, value]) => value !== undefined))
-  const retag = (photo: Photo): Photo => ({ ...photo, tags: { ...photo.tags, ...given } })
+  const retag = (photo: Photo): Photo => ({ ...photo, tags: patchedTags(photo.tags, patch.data) })
   return { ...snapshot, photos: snapshot.photos.map((photo) => (tagged.has(photo.id) ? retag(photo) : photo)) }
 }

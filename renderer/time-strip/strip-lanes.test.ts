@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { cameraName } from '../../app/evidence/camera-name.ts'
 import { findingSchema } from '../../app/evidence/finding.ts'
 import { cameraSchema } from '../../app/evidence/camera.ts'
 import { testPhoto } from '../state/test-photo.ts'
-import { cameraName, nearestPhoto, stripContent } from './strip-lanes.ts'
+import { nearestPhoto, stripContent } from './strip-lanes.ts'
 
 const cameras = [
   cameraSchema.parse({ id: 'c1', make: 'ACME CORP', model: 'ACME 50', serial: '1', clock: {} }),

@@ -1,7 +1,9 @@
 import type { JobSnapshot } from '../../app/contract/jobs.ts'
+import { cameraName } from '../../app/evidence/camera-name.ts'
 import type { Finding } from '../../app/evidence/finding.ts'
 import type { Photo } from '../../app/evidence/photo.ts'
 import type { Video } from '../../app/evidence/video.ts'
+import { inWalkOrder, isPlacedByHand } from '../../app/evidence/walk-order.ts'
 import type { CameraId } from '../../app/job/ids.ts'
 
 /** A photo with a known time. */
@@ -30,7 +32,14 @@ export interface StripContent {
   /** Findings at the time of the first of their photos. */
   readonly findings: readonly { readonly finding: Finding; readonly instantMs: number }[]
   readonly videos: readonly TimedVideo[]
+  /** Photos without a time that nobody placed. */
   readonly untimed: readonly Photo[]
+  /** Photos without a time at the place a person gave them: shown beside their neighbours, never at a time of their own. */
+  readonly placed: readonly {
+    readonly photo: Photo
+    readonly afterMs: number | null
+    readonly beforeMs: number | null
+  }[]
 }
 
 /** Sorts a job's photos into lanes by camera, and its findings onto the same ruler. */
@@ -50,8 +59,23 @@ export function stripContent(job: Pick<JobSnapshot, 'photos' | 'videos' | 'camer
       const fromMs = video.time.instantMs
       return fromMs === null ? [] : [{ video, fromMs, toMs: fromMs + video.file.durationMs }]
     }),
-    untimed: job.photos.filter((photo) => photo.time.instantMs === null),
+    ...withoutTime(job.photos),
   }
+}
+
+function withoutTime(photos: readonly Photo[]): Pick<StripContent, 'untimed' | 'placed'> {
+  const untimed = photos.filter((photo) => photo.time.instantMs === null)
+  if (!untimed.some(isPlacedByHand)) return { untimed, placed: [] }
+  const order = inWalkOrder(photos)
+  const lastTimed = order.findLastIndex((photo) => photo.time.instantMs !== null)
+  const placed = order.flatMap((photo, at) => {
+    if (!isPlacedByHand(photo)) return []
+    const afterMs = order.slice(0, at).findLast((one) => one.time.instantMs !== null)?.time.instantMs ?? null
+    const beforeMs =
+      at > lastTimed ? null : (order.slice(at).find((one) => one.time.instantMs !== null)?.time.instantMs ?? null)
+    return [{ photo, afterMs, beforeMs }]
+  })
+  return { untimed: untimed.filter((photo) => !isPlacedByHand(photo)), placed }
 }
 
 function lanesOf(timed: readonly TimedPhoto[], cameras: JobSnapshot['cameras']): readonly Lane[] {
@@ -68,15 +92,6 @@ function lanesOf(timed: readonly TimedPhoto[], cameras: JobSnapshot['cameras']):
       photos: photos.toSorted((a, b) => a.instantMs - b.instantMs || a.photo.number - b.photo.number),
     }))
     .toSorted((a, b) => (a.photos[0]?.instantMs ?? 0) - (b.photos[0]?.instantMs ?? 0))
-}
-
-/** A camera as people name it: make and model, without a make that the model's name begins with already. */
-export function cameraName(camera: { readonly make: string; readonly model: string } | undefined): string {
-  if (camera === undefined) return 'Camera not known'
-  const { make, model } = camera
-  const brand = make.split(' ')[0]?.toLowerCase() ?? ''
-  const name = model.toLowerCase().startsWith(brand) ? model : `${make} ${model}`
-  return name.trim() === '' ? 'Camera not named' : name.trim()
 }
 
 /** The photo nearest to an instant, by time; null in an empty lane. Binary search over the lane's order. */

@@ -4,6 +4,7 @@ import { dayWords, type JobClock } from '../state/job-clock.ts'
 import { useRelated, useSelection } from '../state/selection.tsx'
 import { durationWords } from '../ui/quantity-words.ts'
 import { type Lane, nearestPhoto, type StripContent, type TimedPhoto } from './strip-lanes.ts'
+import { PlacedMarks } from './placed-marks.tsx'
 import { rulerMarks } from './strip-ruler.ts'
 import type { StripScale, TimeWindow } from './strip-scale.ts'
 import styles from './time-strip.module.css'
@@ -55,6 +56,7 @@ export function StripPicture({ content, clock, scale, onWindow }: PictureProps) 
         />
       ))}
       <VideoBars videos={content.videos} scale={scale} clock={clock} top={RULER_PX + LANE_PX} />
+      <PlacedMarks content={content} scale={scale} heightPx={heightPx} />
       <FindingMarks content={content} scale={scale} />
       {hover === null ? null : <HoverLine x={scale.xOf(hover.instantMs)} heightPx={heightPx} />}
       {pointer.drawn === null ? null : (

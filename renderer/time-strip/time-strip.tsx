@@ -5,6 +5,7 @@ import { useSelection } from '../state/selection.tsx'
 import { Button } from '../ui/button.tsx'
 import { IconButton } from '../ui/icon-button.tsx'
 import { countWords } from '../ui/quantity-words.ts'
+import { useDropToPlace, UntimedTray } from './untimed-tray.tsx'
 import { useStoredFlag } from '../ui/use-stored-flag.ts'
 import { useElementSize } from '../ui/use-element-size.ts'
 import { type StripContent, stripContent } from './strip-lanes.ts'
@@ -68,11 +69,11 @@ interface BodyProps {
 function StripBody({ content, clock, window, onWindow }: BodyProps) {
   const holder = useRef<HTMLDivElement>(null)
   const { widthPx } = useElementSize(holder)
-  const { select } = useSelection()
   const scale = useMemo(() => {
     return stripScale(instantsOf(content), { widthPx, window })
   }, [content, widthPx, window])
   const move = usePhotoSteps(content)
+  const dropping = useDropToPlace(scale)
   function onKeyDown(event: KeyboardEvent) {
     const step = { ArrowRight: 1, ArrowLeft: -1, PageDown: 10, PageUp: -10, Home: -Infinity, End: Infinity }[event.key]
     if (step === undefined) return
@@ -101,21 +102,11 @@ function StripBody({ content, clock, window, onWindow }: BodyProps) {
         aria-valuenow={Math.max(move.at, 0)}
         aria-valuetext={move.current === null ? 'No photo selected' : whenWords(move.current, clock)}
         onKeyDown={onKeyDown}
+        {...dropping}
       >
         {widthPx > 0 ? <StripPicture content={content} clock={clock} scale={scale} onWindow={onWindow} /> : null}
       </div>
-      {content.untimed.length === 0 ? null : (
-        <Button
-          look="quiet"
-          onPress={() => {
-            const ids = content.untimed.map((photo) => photo.id)
-            const [lead] = ids
-            if (lead !== undefined) select({ kind: 'photos', ids, lead })
-          }}
-        >
-          {content.untimed.length} no time
-        </Button>
-      )}
+      {content.untimed.length === 0 ? null : <UntimedTray photos={content.untimed} />}
     </div>
   )
 }

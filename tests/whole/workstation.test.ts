@@ -15,6 +15,7 @@ import { taggingPhotos } from './steps/tagging-photos.ts'
 import { takingPhotosIn } from './steps/taking-photos-in.ts'
 import type { Work } from './steps/work.ts'
 import { workingWithVideo } from './steps/working-with-video.ts'
+import { tellingTheTime } from './steps/telling-the-time.ts'
 import { writingFindings } from './steps/writing-findings.ts'
 import { zonesAndQuantities } from './steps/zones-and-quantities.ts'
 
@@ -66,6 +67,9 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('tagging photos', () => {
     taggingPhotos(work)
+  })
+  describe('time and what is missing', () => {
+    tellingTheTime(work)
   })
   describe('findings', () => {
     writingFindings(work)

@@ -1,6 +1,7 @@
 import type { Facet } from '../../roof/facet.ts'
 import type { PacketProblem } from '../../packet/problem.ts'
 import type { CaseFile } from '../case-file.ts'
+import { photoLabel } from '../photo.ts'
 import { problem, type Check } from './check.ts'
 
 /** Facets without an overview photo, with an unknown or unexplained inspected share, or with a letter that another one has. */
@@ -17,7 +18,7 @@ export const checkFacets: Check = (caseFile) => {
   const seen = facetsWithOverview(caseFile)
   return caseFile.facets.flatMap((facet) => [
     ...sameLetter(facet, caseFile.facets),
-    ...(seen.has(facet.id) ? [] : [noOverview(facet)]),
+    ...(seen.has(facet.id) ? [] : [noOverview(facet, caseFile)]),
     ...inspectedShare(facet),
   ])
 }
@@ -39,11 +40,36 @@ function facetsWithOverview({ photos, findings }: CaseFile): ReadonlySet<string>
   return new Set([...tagged, ...shown])
 }
 
-function noOverview(facet: Facet): PacketProblem {
+/** Any photo of the slope that plays no part yet may well be the overview that lacks. */
+function noOverview(facet: Facet, { photos, findings }: CaseFile): PacketProblem {
+  const ofFacet = new Set(
+    findings
+      .filter(({ facetId }) => facetId === facet.id)
+      .flatMap((finding) => finding.photos.map((one) => one.photoId)),
+  )
+  const own = photos.filter(
+    ({ id, tags }) => tags.leftOutBecause === null && (tags.facetId === facet.id || ofFacet.has(id)),
+  )
+  const candidate = own.find(({ tags }) => tags.role === null)
+  const label = candidate === undefined ? '' : photoLabel(candidate.number)
   return problem('facet-no-overview', {
     weight: 'mend',
-    sentence: `Facet ${facet.letter} has no overview photo. Tag one that shows the whole slope.`,
+    sentence:
+      own.length === 0
+        ? `No photo shows facet ${facet.letter} at all. Tag those that do, one of them as an overview of the whole slope.`
+        : `Facet ${facet.letter} has no overview photo. Tag one that shows the whole slope.`,
     place: { kind: 'facet', id: facet.id },
+    fixes:
+      candidate === undefined
+        ? []
+        : [
+            {
+              kind: 'tag-photo',
+              label: `Make ${label} the overview of facet ${facet.letter}`,
+              photoId: candidate.id,
+              set: { role: 'overview' },
+            },
+          ],
   })
 }
 

@@ -1,8 +1,9 @@
-import type { PacketProblem } from '../../packet/problem.ts'
+import type { PacketProblem, ProblemFix } from '../../packet/problem.ts'
 import type { CaseFile } from '../case-file.ts'
 import { components } from '../catalog/components.ts'
 import { conditions } from '../catalog/conditions.ts'
 import type { PhotoRole } from '../catalog/keys.ts'
+import { photoRoleLabels } from '../catalog/labels.ts'
 import { findingLabel, type Finding } from '../finding.ts'
 import { photoLabel } from '../photo.ts'
 import { problem, type Check } from './check.ts'
@@ -30,7 +31,12 @@ export const checkFindings: Check = (caseFile) => {
 function found(
   check: string,
   finding: Finding,
-  told: { weight: PacketProblem['weight']; sentence: string; detail?: string },
+  told: {
+    weight: PacketProblem['weight']
+    sentence: string
+    detail?: string
+    fixes?: readonly ProblemFix[]
+  },
 ): PacketProblem {
   return problem(check, {
     ...told,
@@ -56,7 +62,9 @@ function danglingReferences(finding: Finding, { facets, photos }: CaseFile): rea
       problems.push(found('finding-photo-gone', finding, { weight: 'blocking', sentence, detail: photoId }))
     } else if (photo.tags.leftOutBecause !== null) {
       const sentence = `rests on ${photoLabel(photo.number)}, which is left out of the packet. Put the photo in, or take it off the finding.`
-      problems.push(found('finding-photo-left-out', finding, { weight: 'mend', sentence, detail: photoId }))
+      const label = `Put ${photoLabel(photo.number)} back in the packet`
+      const fixes = [{ kind: 'tag-photo' as const, label, photoId: photo.id, set: { leftOutBecause: null } }]
+      problems.push(found('finding-photo-left-out', finding, { weight: 'mend', sentence, detail: photoId, fixes }))
     }
   }
   return problems
@@ -92,7 +100,7 @@ const askedFor: readonly { role: PhotoRole; check: string; accepts: readonly Pho
 ]
 
 function damageChecks(finding: Finding, caseFile: CaseFile): readonly PacketProblem[] {
-  const problems: PacketProblem[] = [...photosOf(finding)]
+  const problems: PacketProblem[] = [...photosOf(finding, caseFile)]
   if (finding.extent.kind === 'not-stated') {
     const sentence = `does not say how much: count the ${components[finding.component].many}, or say "several, not counted".`
     problems.push(found('finding-extent-unstated', finding, { weight: 'mend', sentence }))
@@ -101,19 +109,53 @@ function damageChecks(finding: Finding, caseFile: CaseFile): readonly PacketProb
     const sentence = 'says that it lifts by hand, but no lift is measured. Add a measurement or a reading.'
     problems.push(found('finding-unmeasured-lift', finding, { weight: 'mend', sentence }))
   }
+  const asksMeasure = conditions[finding.condition].measures.length > 0 && finding.condition !== 'lifts-by-hand'
+  if (asksMeasure && finding.measurements.length === 0) {
+    const sentence = 'has no measurement, though one is usual for what it says.'
+    problems.push(found('finding-no-measure', finding, { weight: 'notice', sentence }))
+  }
   return problems
 }
 
-function photosOf(finding: Finding): readonly PacketProblem[] {
+function photosOf(finding: Finding, caseFile: CaseFile): readonly PacketProblem[] {
   if (finding.photos.length === 0) {
     return [found('finding-no-photo', finding, { weight: 'mend', sentence: 'has no photo.' })]
   }
   const has = new Set(finding.photos.map(({ role }) => role))
   return askedFor
     .filter(({ role, accepts }) => asks(finding, role) && !accepts.some((accepted) => has.has(accepted)))
-    .map(({ check, sentence, role }) =>
-      found(check, finding, { weight: role === 'close' ? 'mend' : 'notice', sentence }),
+    .map((asked) =>
+      found(asked.check, finding, {
+        weight: asked.role === 'close' ? 'mend' : 'notice',
+        sentence: asked.sentence,
+        fixes: photoThatFits(finding, asked, caseFile),
+      }),
     )
+}
+
+/** A photo that is tagged with the part it would play: one of the finding's own, else one of the same facet, part and condition. */
+function photoThatFits(
+  finding: Finding,
+  { accepts }: (typeof askedFor)[number],
+  { photos }: CaseFile,
+): readonly ProblemFix[] {
+  const own = new Set(finding.photos.map(({ photoId }) => photoId))
+  const fitting = photos.filter(
+    ({ tags }) => tags.role !== null && accepts.includes(tags.role) && tags.leftOutBecause === null,
+  )
+  const fits =
+    fitting.find(({ id }) => own.has(id)) ??
+    fitting.find(
+      ({ tags }) =>
+        finding.facetId !== null &&
+        tags.facetId === finding.facetId &&
+        tags.component === finding.component &&
+        tags.condition === finding.condition,
+    )
+  if (fits === undefined || fits.tags.role === null) return []
+  const { role } = fits.tags
+  const label = `Show ${photoLabel(fits.number)} in ${findingLabel(finding.number)} as ${photoRoleLabels[role].toLowerCase()}`
+  return [{ kind: 'show-photo', label, findingId: finding.id, photoId: fits.id, role }]
 }
 
 function asks(finding: Finding, role: PhotoRole): boolean {

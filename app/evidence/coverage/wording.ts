@@ -18,8 +18,22 @@ interface TypedText {
 /** Wording outside a contractor's part in any free text that a packet prints. */
 export const checkWording: Check = (caseFile) => typedTexts(caseFile).flatMap(flagged)
 
-function flagged({ place, field, called, text }: TypedText): readonly PacketProblem[] {
+/** A text that was looked at once says the same each time; a large job has thousands, and few change with an edit. */
+const looked = new Map<string, ReturnType<typeof wordingFlags>>()
+const MOST_KEPT = 50_000
+
+function flagsOf(text: string): ReturnType<typeof wordingFlags> {
+  const known = looked.get(text)
+  if (known !== undefined) return known
+  if (looked.size >= MOST_KEPT) looked.clear()
   const flags = wordingFlags(text)
+  looked.set(text, flags)
+  return flags
+}
+
+function flagged({ place, field, called, text }: TypedText): readonly PacketProblem[] {
+  if (text === '') return []
+  const flags = flagsOf(text)
   const [first] = flags
   if (first === undefined) return []
   const words = [...new Set(flags.map(({ matched }) => `"${matched}"`))].join(', ')

@@ -1,4 +1,4 @@
-import type { Camera } from '../../evidence/camera.ts'
+import type { Camera, ClockComparison } from '../../evidence/camera.ts'
 import type { Photo } from '../../evidence/photo.ts'
 import { stillWords } from '../../evidence/still.ts'
 import { videoLabel } from '../../evidence/video-label.ts'
@@ -23,6 +23,7 @@ export function custodySection(context: PacketContext): Section {
     paragraph([{ text: 'Evidence log, head hash ' }, { text: input.headHash, style: 'mono' }], 'small'),
     { kind: 'heading', level: 2, text: 'Cameras', anchor: anchorOfCameras, inOutline: true },
     ...cameraBlocks(context),
+    ...comparisonBlocks(context),
     ...correctionBlocks(context),
     heading('Photos in the packet', true),
     photos.length === 0 ? paragraph('None.') : fileTable(photos, context),
@@ -77,6 +78,52 @@ function cameraBlocks({ input, photos, leftOut }: PacketContext): readonly Block
     },
   ]
 }
+
+/** The comparisons that corrections rest on, both times kept. */
+function comparisonBlocks({ input, photoById }: PacketContext): readonly Block[] {
+  const compared = input.caseFile.cameras.flatMap((camera, at) =>
+    (camera.clock.comparisons ?? []).map((comparison) => ({ comparison, camera: at + 1 })),
+  )
+  if (compared.length === 0) return []
+  const line = 'Between two comparisons of one camera the correction runs in a straight line; outside them it stays.'
+  return [
+    heading('How clocks were compared'),
+    paragraph(line, 'small'),
+    {
+      kind: 'table',
+      summary: 'Comparisons of cameras with other clocks',
+      columns: [
+        column('Camera', 1),
+        column('How', 3),
+        column('Camera wrote', 2),
+        column('The other clock', 3),
+        column('Add', 1.5),
+      ],
+      rows: compared.map(({ comparison, camera }) => {
+        const photo = comparison.photoId === null ? undefined : photoById.get(comparison.photoId)
+        return {
+          cells: [
+            plain(String(camera)),
+            [
+              ...plain(comparedBy[comparison.by]),
+              ...(photo === undefined ? [] : [...plain(', '), ...photoLink(photo)]),
+            ],
+            plain(comparison.cameraLocal.replace('T', ' ')),
+            stated(comparison.trueWords),
+            plain(correctionWords(comparison.correctionMs)),
+          ],
+        }
+      }),
+    },
+  ]
+}
+
+const comparedBy = {
+  'clock-photo': 'photo of a clock',
+  'linked-photo': 'the same moment on another camera',
+  'gps-time': 'its own GPS time',
+  typed: 'typed',
+} as const satisfies Record<ClockComparison['by'], string>
 
 function correctionBlocks({ photos }: PacketContext): readonly Block[] {
   const corrected = photos.filter(({ time, still }) => time.correctionMs !== 0 && still === null)

@@ -1,6 +1,8 @@
 import { photoLabel, type Photo } from '../../evidence/photo.ts'
 import { videoLabel } from '../../evidence/video-label.ts'
 import { localDate } from '../../evidence/photo-local-time.ts'
+import { inWalkOrder, isPlacedByHand } from '../../evidence/walk-order.ts'
+import type { CalendarDate } from '../../job/calendar.ts'
 import type { Block, Section, TableBlock } from '../document.ts'
 import { dateWords, instantWords, photoClockWords } from '../format/times.ts'
 import { facetLink, findingLinks, findingsShown, photoLink } from '../links.ts'
@@ -21,26 +23,38 @@ export function evidenceLogSection(context: PacketContext): Section {
 }
 
 function walk(context: PacketContext): readonly Block[] {
-  const timed = [...context.photos]
-    .filter(({ time }) => time.instantMs !== null)
-    .sort((a, b) => (a.time.instantMs ?? 0) - (b.time.instantMs ?? 0) || a.number - b.number)
-  const untimed = context.photos.filter(({ time }) => time.instantMs === null)
-  const dates = [...new Set(timed.flatMap(({ time }) => localDate(time) ?? []))]
+  const { days, loose: untimed } = daysOfWalk(context.photos)
   const inspector = context.sheet.inspection.inspector.trim()
   return [
     ...(inspector === '' ? [] : [paragraph(`Inspector: ${inspector}.`)]),
-    ...dates.flatMap((date) => [
+    ...days.flatMap(({ date, photos }) => [
       { kind: 'heading' as const, level: 3 as const, text: dateWords(date), inOutline: false },
-      dayTable(
-        timed.filter(({ time }) => localDate(time) === date),
-        context,
-      ),
+      dayTable(photos, context),
     ]),
     ...(untimed.length === 0
       ? []
       : [paragraph([...plain('Without a known time: '), ...joined(untimed.map(photoLink)), ...plain('.')])]),
     ...(context.photos.length === 0 ? [paragraph('No photo is in the packet.')] : []),
   ]
+}
+
+/** The walk day by day. A photo that a person placed stands with the photo before it, or at the beginning of the first day. */
+function daysOfWalk(photos: readonly Photo[]) {
+  const days = new Map<CalendarDate, Photo[]>()
+  const early: Photo[] = []
+  const loose: Photo[] = []
+  let latest: Photo[] | null = null
+  for (const photo of inWalkOrder(photos)) {
+    const date = localDate(photo.time)
+    if (date !== null) {
+      latest = days.get(date) ?? []
+      latest.push(photo)
+      days.set(date, latest)
+    } else if (isPlacedByHand(photo)) (latest ?? early).push(photo)
+    else loose.push(photo)
+  }
+  const inOrder = [...days].map(([date, own], at) => ({ date, photos: at === 0 ? [...early, ...own] : own }))
+  return { days: inOrder, loose: inOrder.length === 0 ? [...early, ...loose] : loose }
 }
 
 function dayTable(photos: readonly Photo[], context: PacketContext): TableBlock {
@@ -58,7 +72,7 @@ function dayTable(photos: readonly Photo[], context: PacketContext): TableBlock 
       const findings = findingsShown(photo, context)
       return {
         cells: [
-          plain(photoClockWords(photo.time)),
+          plain(isPlacedByHand(photo) ? 'placed by hand' : photoClockWords(photo.time)),
           photoLink(photo),
           facetLink(photo.tags.facetId === null ? undefined : context.facetById.get(photo.tags.facetId)),
           plain(shortened(photoSubject(photo))),

@@ -51,7 +51,7 @@ function cardOf(photo: Photo, context: PacketContext): PhotoCard {
       ...poorlyLine(photo, context),
       ...(photo.preview === 'ready' ? [] : [plain('can’t be shown; the original is in the evidence bundle')]),
       ...(photo.still === null ? [] : [plain(stillWords(photo.still))]),
-      plain(whenTakenWords(photo)),
+      plain(whenTakenWords(photo, context.photoById)),
       ...correctionLine(photo),
       plain(
         `${positionWords(photo) ?? 'position not recorded'}${offPlanFt === null ? '' : `, ${Math.round(offPlanFt)} ft off the plan`}`,

@@ -27,6 +27,8 @@ export interface StoredPhoto {
   readonly takenInAtMs: number
   /** Where the picture is a frame of a video; null for a photo. */
   readonly still: Still | null
+  /** Mean brightness of the picture, 0 to 1; null where nobody measured it. */
+  readonly brightness?: number | null
 }
 
 const photoRowSchema = z.object({
@@ -40,10 +42,11 @@ const photoRowSchema = z.object({
   preview: z.enum(['ready', 'none']),
   taken_in_at_ms: z.number(),
   still: z.string().nullable(),
+  brightness: z.number().nullable(),
 })
 
 const COLUMNS =
-  'select id, job_id, number, stored_name, camera_id, file, tags, preview, taken_in_at_ms, still from photos'
+  'select id, job_id, number, stored_name, camera_id, file, tags, preview, taken_in_at_ms, still, brightness from photos'
 
 /** A photo's tags: the only thing about a photo that people set. */
 export const photoTagsTable: RecordTable<PhotoTags> = {
@@ -70,6 +73,23 @@ export function listPhotos(db: ReadDb, jobId: string): StoredPhoto[] {
   return rows(db, `${COLUMNS} where job_id = :jobId order by number`, { jobId }).map(toPhoto)
 }
 
+/** The photos of a job that changed after a revision. */
+export function photosChangedSince(db: ReadDb, jobId: string, revision: number): StoredPhoto[] {
+  return rows(db, `${COLUMNS} where job_id = :jobId and changed_in > :revision`, { jobId, revision }).map(toPhoto)
+}
+
+/** Notes how bright a photo's picture is, 0 to 1. */
+export function setBrightness(db: WriteDb, id: string, brightness: number): void {
+  run(db, 'update photos set brightness = :brightness where id = :id', { id, brightness })
+}
+
+/** The names under which a job's photos are kept; read from an index alone and in one piece, since it is asked of every job at each start. */
+export function storedPhotoNames(db: ReadDb, jobId: string): ReadonlySet<string> {
+  const found = row(db, 'select json_group_array(stored_name) as names from photos where job_id = :jobId', { jobId })
+  const { names } = z.object({ names: z.string() }).parse(found)
+  return new Set(fromJson(z.array(z.string()), names, 'names of photos'))
+}
+
 /** One photo by identity, in whichever job it is. */
 export function findPhoto(db: ReadDb, id: string): StoredPhoto | null {
   const found = row(db, `${COLUMNS} where id = :id`, { id })
@@ -89,7 +109,13 @@ export function addPhoto(db: WriteDb, photo: StoredPhoto): void {
     `insert into photos (id, job_id, number, sha256, stored_name, camera_id, file, tags, preview, taken_in_at_ms, still)
      values (:id, :jobId, :number, :sha256, :storedName, :cameraId, :file, :tags, :preview, :takenInAtMs, :still)`,
     {
-      ...photo,
+      id: photo.id,
+      jobId: photo.jobId,
+      number: photo.number,
+      storedName: photo.storedName,
+      cameraId: photo.cameraId,
+      preview: photo.preview,
+      takenInAtMs: photo.takenInAtMs,
       sha256: photo.file.sha256,
       file: JSON.stringify(photo.file),
       tags: JSON.stringify(photo.tags),
@@ -111,5 +137,6 @@ function toPhoto(found: unknown): StoredPhoto {
     preview: photo.preview,
     takenInAtMs: photo.taken_in_at_ms,
     still: photo.still === null ? null : fromJson(stillSchema, photo.still, `origin of photo ${photo.number}`),
+    brightness: photo.brightness,
   }
 }

@@ -26,7 +26,8 @@ export function lookingBack(work: AtWork): void {
       ['rear slope', `Reason: ${reason}`],
       ['ONE_0002', 'P-002 taken in: ONE_0002.JPG'],
       ['same file', 'ONE_0009.JPG is the same file as one already here'],
-      ['undone', 'Undone: '],
+      ['undone: tag', 'Undone: Tag photo P-002.'],
+      ['undone: correct', 'Undone: Correct the clock of Example Two (5 photos) by +15 min 00 s.'],
       [`${jobNumber} opened`, `Job ${jobNumber} was opened.`],
     ] as const) {
       await filter.fill(words)
