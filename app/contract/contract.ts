@@ -4,6 +4,7 @@ import { intakeProcedures } from './intake.ts'
 import { jobProcedures } from './jobs.ts'
 import { libraryProcedures } from './library.ts'
 import { logProcedures } from './log.ts'
+import { nearDoubleProcedures } from './near-doubles.ts'
 import { packetProcedures } from './packet.ts'
 import type { Reply } from './procedure.ts'
 import { searchProcedures } from './search.ts'
@@ -13,6 +14,7 @@ export const contract = {
   ...libraryProcedures,
   ...jobProcedures,
   ...editProcedures,
+  ...nearDoubleProcedures,
   ...intakeProcedures,
   ...logProcedures,
   ...searchProcedures,

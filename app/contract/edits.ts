@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { cameraClockSchema } from '../evidence/camera.ts'
 import { findingSchema } from '../evidence/finding.ts'
+import { marksSchema } from '../evidence/markup.ts'
 import { photoTagsSchema } from '../evidence/photo.ts'
 import { readingSchema } from '../fieldtest/reading.ts'
 import {
@@ -78,6 +79,8 @@ export const editProcedures = {
     z.object({ ...inJob, photoIds: z.array(photoIdSchema).min(1).max(20_000), set: photoTagsPatchSchema }),
     done,
   ),
+  /** What is drawn over a photo from now on; no marks at all take the markup away. */
+  'marks.save': write(z.object({ ...inJob, photoId: photoIdSchema, marks: marksSchema }), done),
   'cameras.set-clock': write(z.object({ ...inJob, id: cameraIdSchema, clock: cameraClockSchema }), done),
   /** Adds a finding when `id` is null; its number is the next never used. */
   'findings.save': write(

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { attachmentSchema } from '../evidence/attachment.ts'
 import { cameraSchema } from '../evidence/camera.ts'
 import { findingSchema } from '../evidence/finding.ts'
+import { markupSchema } from '../evidence/markup.ts'
 import { photoSchema } from '../evidence/photo.ts'
 import { readingSchema } from '../fieldtest/reading.ts'
 import { jobIdSchema } from '../job/ids.ts'
@@ -51,6 +52,7 @@ export const jobSnapshotSchema = z.object({
   outlines: z.array(houseOutlineSchema),
   facets: z.array(facetSchema),
   photos: z.array(photoSchema),
+  markups: z.array(markupSchema),
   cameras: z.array(cameraSchema),
   findings: z.array(findingSchema),
   readings: z.array(readingSchema),

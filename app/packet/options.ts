@@ -4,5 +4,7 @@ import { z } from 'zod'
 export const packetOptionsSchema = z.object({
   paper: z.enum(['letter', 'a4']).default('letter'),
   photosPerPage: z.union([z.literal(2), z.literal(4), z.literal(6)]).default(4),
+  /** Whether the bundle holds the originals of photos with obscured areas; their hashes are listed either way. */
+  obscuredOriginals: z.enum(['keep-back', 'include']).default('keep-back'),
 })
 export type PacketOptions = z.output<typeof packetOptionsSchema>

@@ -15,6 +15,8 @@ import { intakeArea } from './intake-area.ts'
 import { jobsArea } from './jobs-area.ts'
 import { libraryArea } from './library-area.ts'
 import { logArea, searchArea } from './log-area.ts'
+import { marksArea } from './marks-area.ts'
+import { nearDoublesArea } from './near-doubles-area.ts'
 import { packetArea } from './packet-area.ts'
 import { outlinesArea } from './outlines-area.ts'
 import { facetsArea } from './roof-area.ts'
@@ -123,6 +125,8 @@ function allHandlers(world: DeskWorld): Handlers {
     ...outlinesArea(world),
     ...facetsArea(world),
     ...photosArea(world),
+    ...marksArea(world),
+    ...nearDoublesArea(world),
     ...findingsArea(world),
     ...readingsArea(world),
     ...historyArea(world),

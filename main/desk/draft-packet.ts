@@ -2,6 +2,7 @@ import { mkdir, stat } from 'node:fs/promises'
 import type { CallOutput, ParsedInput } from '../../app/contract/contract.ts'
 import { publishPdf } from '../publish/publish-pdf.ts'
 import { listAttachments } from '../store/records/attachments.ts'
+import { markupTable } from '../store/records/markups.ts'
 import { listPhotos } from '../store/records/photos.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { draftPath } from './drafts.ts'
@@ -22,6 +23,7 @@ export async function draftPacket(
     input,
     files: {
       photos: listPhotos(db, jobId),
+      markups: markupTable.list(db, jobId),
       attachments: listAttachments(db, jobId),
       places: needJobLayout(world.library, jobId),
     },

@@ -14,6 +14,7 @@ import { listPackets } from '../store/packets.ts'
 import { historyState } from '../store/record-edits.ts'
 import { listAttachments } from '../store/records/attachments.ts'
 import { listCameras } from '../store/records/cameras.ts'
+import { markupTable } from '../store/records/markups.ts'
 import { listPhotos, type StoredPhoto } from '../store/records/photos.ts'
 import { facetTable, findingTable, outlineTable, readingTable } from '../store/records/tables.ts'
 
@@ -37,6 +38,7 @@ export function jobSnapshot(db: ReadDb, jobId: string): JobSnapshot {
     outlines: outlineTable.list(db, jobId),
     facets: facetTable.list(db, jobId),
     photos: listPhotos(db, jobId).map((photo) => timedPhoto(photo, { job, cameras })),
+    markups: markupTable.list(db, jobId),
     cameras,
     findings: findingTable.list(db, jobId),
     readings: readingTable.list(db, jobId),

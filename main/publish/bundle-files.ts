@@ -2,6 +2,7 @@ import { join } from 'node:path'
 import canonicalize from 'canonicalize'
 import { stringify } from 'csv-stringify/sync'
 import { csvTables } from '../../app/packet/csv-tables.ts'
+import { KEPT_BACK, keptBackPhotos, keptBackText } from '../../app/packet/kept-back.ts'
 import type { PacketInput } from '../../app/packet/packet-input.ts'
 import { planGeoJson } from '../../app/packet/plan-geojson.ts'
 import { howToVerifyText } from '../../app/packet/verifying.ts'
@@ -15,13 +16,23 @@ export function bundleFiles({
   input,
   files,
   pdf,
+  marked,
 }: {
   input: PacketInput
   files: PacketFiles
   pdf: string
+  /** Annotated copies, written already. */
+  marked: readonly BundleFile[]
 }): readonly BundleFile[] {
   const { caseFile } = input
   const { job } = caseFile
+  const keptBack = keptBackPhotos(caseFile, input.options)
+  const originals = files.photos.map(({ id, storedName, file }) => ({
+    isKeptBack: keptBack.has(id),
+    name: `originals/${storedName}`,
+    path: join(files.places.originals, storedName),
+    sha256: file.sha256,
+  }))
   const geojson = planGeoJson(caseFile)
   return [
     { name: 'packet.pdf', path: pdf },
@@ -44,11 +55,9 @@ export function bundleFiles({
     ),
     ...(geojson === null ? [] : [text('plan.geojson', `${JSON.stringify(geojson, null, 1)}\n`)]),
     // The hash recorded on arrival, not one made now: a file that changed since then fails the check, as it should.
-    ...files.photos.map(({ storedName, file }) => ({
-      name: `originals/${storedName}`,
-      path: join(files.places.originals, storedName),
-      sha256: file.sha256,
-    })),
+    ...originals.filter(({ isKeptBack }) => !isKeptBack).map(({ name, path, sha256 }) => ({ name, path, sha256 })),
+    ...(keptBack.size === 0 ? [] : [text(KEPT_BACK, keptBackText(originals.filter(({ isKeptBack }) => isKeptBack)))]),
+    ...marked,
     ...files.attachments.map(({ storedName, attachment }) => ({
       name: `attachments/${storedName}`,
       path: join(files.places.attachments, storedName),

@@ -1,7 +1,8 @@
 import { join } from 'node:path'
+import { drawMarkup } from '../../app/evidence/markup-drawing.ts'
+import { hidesSomething } from '../../app/evidence/markup.ts'
 import { derivedNames } from '../library/layout.ts'
-import { renderAtSize } from '../library/previews/render-at-size.ts'
-import type { StoredPhoto } from '../store/records/photos.ts'
+import { type ObscuredAreas, renderAtSize } from '../library/previews/render-at-size.ts'
 import type { PacketFiles } from './packet-files.ts'
 import type { PictureSource } from './pdf/render-packet.ts'
 
@@ -12,29 +13,40 @@ const QUALITY = 84
 const PREVIEW_PX = 1280
 
 /** The pictures of a packet, made at the size the page asks for: from the preview where that is large enough. */
-export function packetPictures({ photos, places }: PacketFiles): PictureSource {
+export function packetPictures({ photos, markups, places }: PacketFiles): PictureSource {
   const byId = new Map(photos.map((photo) => [photo.id, photo]))
+  const hiding = new Map(markups.filter(hidesSomething).map((markup) => [markup.photoId, markup]))
   return {
     load: async (photoId, { longEdgePx }) => {
       const photo = byId.get(photoId)
       if (photo === undefined || photo.preview === 'none') return null
+      const markup = hiding.get(photoId)
+      const { widthPx, heightPx } = photo.file
+      const obscured =
+        markup === undefined || widthPx === null || heightPx === null
+          ? {}
+          : { obscured: drawMarkup(markup.marks, { widthPx, heightPx }) }
       const fromPreview =
         longEdgePx <= PREVIEW_PX
-          ? await render(join(places.derived, derivedNames(photo.id).preview), { longEdgePx, orientation: 1 })
+          ? await render(join(places.derived, derivedNames(photo.id).preview), {
+              longEdgePx,
+              orientation: 1,
+              ...obscured,
+            })
           : null
       return (
         fromPreview ??
-        (await render(join(places.originals, photo.storedName), { longEdgePx, orientation: orientationOf(photo) }))
+        (await render(join(places.originals, photo.storedName), {
+          longEdgePx,
+          orientation: photo.file.orientation,
+          ...obscured,
+        }))
       )
     },
   }
 }
 
-async function render(path: string, { longEdgePx, orientation }: { longEdgePx: number; orientation: number }) {
-  const made = await renderAtSize(path, { longEdgePx, quality: QUALITY, orientation })
+async function render(path: string, size: { longEdgePx: number; orientation: number; obscured?: ObscuredAreas }) {
+  const made = await renderAtSize(path, { ...size, quality: QUALITY })
   return made.ok ? { jpeg: made.jpeg, widthPx: made.widthPx, heightPx: made.heightPx } : null
-}
-
-function orientationOf(photo: StoredPhoto): number {
-  return photo.file.orientation
 }

@@ -3,6 +3,7 @@ import { findingLabel } from '../../app/evidence/finding.ts'
 import { photoLabel } from '../../app/evidence/photo.ts'
 import type { WriteDb } from './database.ts'
 import { findJob } from './jobs.ts'
+import { markupTable } from './records/markups.ts'
 import { findPhoto } from './records/photos.ts'
 import { facetTable, findingTable } from './records/tables.ts'
 import { forgetWords, indexWords } from './search.ts'
@@ -13,6 +14,7 @@ export function indexRecord(db: WriteDb, jobId: string, { record, id }: { record
     case 'sheet':
       return indexJob(db, jobId)
     case 'photo':
+    case 'markup':
       return indexPhoto(db, id)
     case 'finding':
       return indexFinding(db, jobId, id)
@@ -51,12 +53,15 @@ export function indexJob(db: WriteDb, jobId: string): void {
   })
 }
 
-/** A photo is found by its number, its caption and the name the camera gave it. */
+/** A photo is found by its number, its caption, the words written over it and the name the camera gave it. */
 export function indexPhoto(db: WriteDb, id: string): void {
   const photo = findPhoto(db, id)
   if (photo === null) return
   const label = photoLabel(photo.number)
-  indexWords(db, photo.jobId, { kind: 'photo', id, label, words: [label, photo.tags.caption, photo.file.fileName] })
+  const marks = markupTable.get(db, { jobId: photo.jobId, id })?.marks ?? []
+  const written = marks.flatMap((mark) => (mark.kind === 'text' ? mark.text : []))
+  const words = [label, photo.tags.caption, ...written, photo.file.fileName]
+  indexWords(db, photo.jobId, { kind: 'photo', id, label, words })
 }
 
 function indexFinding(db: WriteDb, jobId: string, id: string): void {

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto'
 import { createReadStream } from 'node:fs'
 import { readFile, rm, stat } from 'node:fs/promises'
+import type { PictureLook } from '../../../app/evidence/near-doubles/picture-look.ts'
 import type { PhotoFile } from '../../../app/evidence/photo.ts'
 import { storedName } from '../file-names.ts'
 import type { JobLayout } from '../layout.ts'
@@ -26,7 +27,7 @@ export interface Arrival {
   readonly arrivedAt: string
   /** The name they get with their row. */
   readonly storedName: string
-  readonly previews: { readonly preview: Buffer; readonly thumbnail: Buffer } | null
+  readonly previews: { readonly preview: Buffer; readonly thumbnail: Buffer; readonly look: PictureLook } | null
 }
 
 export interface ArrivalOptions {
@@ -59,7 +60,7 @@ export async function bringIn(
   if (made === null) return { ...arrival, previews: null }
   if (!made.ok) return { ...arrival, file: withProblem(facts.file, made.problem), previews: null }
   const file = made.problem === null ? facts.file : withProblem(facts.file, made.problem)
-  return { ...arrival, file, previews: { preview: made.preview, thumbnail: made.thumbnail } }
+  return { ...arrival, file, previews: { preview: made.preview, thumbnail: made.thumbnail, look: made.look } }
 }
 
 async function bringInLarge(waiting: Waiting, options: ArrivalOptions): Promise<Arrival | { readonly double: string }> {

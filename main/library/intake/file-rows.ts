@@ -8,6 +8,7 @@ import { touchJob } from '../../store/jobs.ts'
 import { appendLog, type Author } from '../../store/log.ts'
 import { addAttachment, attachmentByHash } from '../../store/records/attachments.ts'
 import { cameraFor } from '../../store/records/cameras.ts'
+import { putLook } from '../../store/records/picture-looks.ts'
 import { addPhoto, photoByHash } from '../../store/records/photos.ts'
 import { indexPhoto } from '../../store/search-index.ts'
 import { indexWords } from '../../store/search.ts'
@@ -36,6 +37,7 @@ export function addArrivedPhoto(
     preview: arrival.previews === null ? 'none' : 'ready',
     takenInAtMs: by.atMs,
   })
+  if (arrival.previews !== null) putLook(db, id, arrival.previews.look)
   const { fileName, sha256, bytes } = arrival.file
   appendLog(db, jobId, { ...by, event: { type: 'photo-taken-in', photoId: id, number, fileName, sha256, bytes } })
   indexPhoto(db, id)
