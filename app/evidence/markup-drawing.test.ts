@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { marksSchema } from './markup.ts'
-import { drawMarkup } from './markup-drawing.ts'
+import { drawMarkup, LETTER_PART } from './markup-drawing.ts'
 import { markColourSchema, markLooks } from './markup/colours.ts'
 
 const at = (xPx: number, yPx: number) => ({ xPx, yPx })
@@ -77,7 +77,16 @@ describe('marks as things to draw', () => {
       { kind: 'scale', id: 's', from: at(100, 100), to: at(700, 100), lengthIn: 12 },
       { kind: 'measure', id: 'm', from: at(100, 200), to: at(400, 600), scaleId: 's' },
     ])
-    expect(shapes.flatMap((shape) => (shape.kind === 'text' ? shape.text : []))).toEqual(['12 in, S1', '10.0 in (S1)'])
+    expect(shapes.flatMap((shape) => (shape.kind === 'text' ? shape.text : []))).toEqual(['12 in, S1', '10.00 in (S1)'])
+  })
+
+  it('keep words on the picture', () => {
+    const shape = draw([{ kind: 'text', id: 't', at: at(3900, 500), text: 'Cap off its bed' }]).shapes[0]
+    if (shape?.kind !== 'text') return expect.fail('words are text')
+    expect(shape.at.xPx + shape.text.length * shape.sizePx * LETTER_PART).toBeLessThanOrEqual(4000)
+    expect(draw([{ kind: 'text', id: 't', at: at(100, 500), text: 'Cap' }]).shapes[0]).toMatchObject({
+      at: at(100, 500),
+    })
   })
 
   it('cut obscured areas to the picture', () => {

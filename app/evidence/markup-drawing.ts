@@ -57,6 +57,8 @@ export interface MarkupDrawing {
 const STROKE_PARTS = { fine: 0.0022, normal: 0.004, bold: 0.0065 } as const satisfies Record<MarkWeight, number>
 const TEXT_PARTS = { fine: 0.03, normal: 0.038, bold: 0.05 } as const satisfies Record<MarkWeight, number>
 const EDGE_PART = 0.0016
+/** Mean width of a letter in its size: enough to keep words on the picture. */
+export const LETTER_PART = 0.52
 const ROUND_CORNERS = 96
 
 /** Turns marks into things to draw over a picture of a size. */
@@ -65,7 +67,7 @@ export function drawMarkup(
   picture: { readonly widthPx: number; readonly heightPx: number },
 ): MarkupDrawing {
   const longEdgePx = Math.max(picture.widthPx, picture.heightPx)
-  const scene = { marks, longEdgePx, names: scaleNames(marks) }
+  const scene = { marks, longEdgePx, widthPx: picture.widthPx, names: scaleNames(marks) }
   return {
     widthPx: picture.widthPx,
     heightPx: picture.heightPx,
@@ -77,6 +79,7 @@ export function drawMarkup(
 interface Scene {
   readonly marks: readonly Mark[]
   readonly longEdgePx: number
+  readonly widthPx: number
   readonly names: ReadonlyMap<string, string>
 }
 
@@ -193,13 +196,16 @@ function freehand(mark: Extract<Mark, { kind: 'freehand' }>, scene: Scene): read
 
 function text(
   mark: Look,
-  { longEdgePx }: Scene,
+  { longEdgePx, widthPx }: Scene,
   said: { at: PicturePoint; align: 'start' | 'middle'; text: string },
 ): Extract<MarkShape, { kind: 'text' }> {
   const { hex, edgeHex } = markLooks[mark.colour]
   const sizePx = longEdgePx * TEXT_PARTS[mark.weight]
   const edge = { colour: edgeHex, widthPx: sizePx * 0.2 }
-  return { kind: 'text', markId: mark.id, ...said, sizePx, colour: hex, edge }
+  const wordsPx = said.text.length * sizePx * LETTER_PART
+  const before = said.align === 'middle' ? wordsPx / 2 : 0
+  const xPx = Math.max(before, Math.min(said.at.xPx, widthPx - wordsPx + before))
+  return { kind: 'text', markId: mark.id, ...said, at: { xPx, yPx: said.at.yPx }, sizePx, colour: hex, edge }
 }
 
 /** A thin frame says that an area was obscured on purpose. */

@@ -63,7 +63,7 @@ describe('marks in words', () => {
   })
 
   it('say where a measured length comes from', () => {
-    expect(measureNotes(markup)).toEqual(['10.0 in by scale line S1 (12 in, steel rule)'])
+    expect(measureNotes(markup)).toEqual(['10.00 in by scale line S1 (12 in, steel rule)'])
   })
 
   it('name what an edit did', () => {

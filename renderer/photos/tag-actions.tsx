@@ -1,12 +1,14 @@
 import { useState } from 'react'
 import { findingLabel } from '../../app/evidence/finding.ts'
 import { useCommands } from '../state/commands.ts'
-import { useJob } from '../state/job-state.tsx'
+import { type Edit, useEdit, useJob } from '../state/job-state.tsx'
 import { Button } from '../ui/button.tsx'
+import { classNames } from '../ui/class-names.ts'
 import { KeyHint } from '../ui/key-hint.tsx'
 import { AddToFinding } from './add-to-finding.tsx'
 import { leftOutReasons } from './left-out-reasons.ts'
 import styles from './tag-bar.module.css'
+import { sortedPhotos } from './photo-order.ts'
 import { type QuickFindings, useQuickFindings } from './use-quick-findings.ts'
 import type { Tagging } from './use-tagging.ts'
 
@@ -29,7 +31,7 @@ export function TagActions(props: TagActionsProps) {
     [...actions, ...useShortCuts(props, findings)].map(({ name, ...rest }) => ({ id: `photo-tags.${name}`, ...rest })),
   )
   return (
-    <div className={styles['line']}>
+    <div className={classNames(styles['line'], styles['actions'])}>
       {actions.map(({ name, label, keys, enabled, perform }) => (
         <Button key={name} look="quiet" isDisabled={!enabled} onPress={perform}>
           {label} <KeyHint keys={keys} />
@@ -76,7 +78,7 @@ function shownActions(
     { name: 'same-next', label: 'Same, then next', keys: 'Shift+S', enabled: canRepeat, perform: repeatAndGoOn },
     { name: 'leave-out', label: leaveOutWords, keys: 'X', enabled: isFree, perform: leaveOut },
     { name: 'finding', label: 'New finding from these', keys: 'N', enabled: isFree, perform: onNewFinding },
-    { name: 'add', label: 'Add to a finding', keys: 'A', enabled: isFree && hasFindings, perform: onAdd },
+    { name: 'add', label: 'Add to finding', keys: 'A', enabled: isFree && hasFindings, perform: onAdd },
   ]
 }
 
@@ -86,10 +88,18 @@ function useShortCuts(
   findings: QuickFindings,
 ): readonly TagAction[] {
   const { photos: all } = useJob()
+  const edit = useEdit()
   const [lastReason] = leftOutReasons(all)
   const { photos } = tagging
   const { last } = findings
   return [
+    {
+      name: 'roles-in-order',
+      label: 'Roles in order: overview, mid view, then close-ups',
+      keys: 'Shift+R',
+      enabled: isFree && photos.length > 1,
+      perform: () => void tagRolesInOrder(photos, edit),
+    },
     {
       name: 'finding-now',
       label: 'Finding from these at once, without the form',
@@ -114,4 +124,15 @@ function useShortCuts(
       perform: () => lastReason !== undefined && void tagging.tag({ leftOutBecause: lastReason }),
     },
   ]
+}
+
+/** The way findings are photographed: from afar, with the neighbours, then close (common practice, no source). */
+async function tagRolesInOrder(photos: Tagging['photos'], edit: Edit): Promise<void> {
+  const ids = sortedPhotos(photos, 'time').map(({ id }) => id)
+  const inOrder = [
+    ['overview', ids.slice(0, 1)],
+    ['mid', ids.slice(1, 2)],
+    ['close', ids.slice(2)],
+  ] as const
+  for (const [role, photoIds] of inOrder) if (photoIds.length > 0) await edit('photos.tag', { photoIds, set: { role } })
 }

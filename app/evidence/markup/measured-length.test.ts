@@ -33,9 +33,10 @@ describe('a length measured in a picture', () => {
   })
 
   it('is printed only as finely as both ends can be placed', () => {
-    // Four pixels between both ends: 0.08 in here, so tenths; at 600 px for 12 ft it is about an inch.
-    expect(lengthWords(measuredLength(measure(171, 0), scale(600, 12)))).toBe('3.4 in')
-    expect(lengthWords(measuredLength(measure(171, 0), scale(600, 144)))).toBe('41 in')
-    expect(lengthWords(measuredLength(measure(171, 0), scale(2000, 12)))).toBe('1.05 in')
+    // Eight pixels between both ends: 0.08 in at 1,200 px for 12 in, so tenths; 1.92 in at 600 px for 12 ft, so twos.
+    expect(lengthWords(measuredLength(measure(343, 0), scale(1200, 12)))).toBe('3.4 in')
+    expect(lengthWords(measuredLength(measure(343, 0), scale(600, 12)))).toBe('6.75 in')
+    expect(lengthWords(measuredLength(measure(171, 0), scale(600, 144)))).toBe('42 in')
+    expect(lengthWords(measuredLength(measure(171, 0), scale(9000, 12)))).toBe('0.2 in')
   })
 })

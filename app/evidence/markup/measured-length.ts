@@ -1,8 +1,8 @@
 import type { Mark, MeasureMark, PicturePoint, ScaleMark } from '../markup.ts'
 
 /** How well the end of a line is placed in a picture, pixels of the original. Common practice, no source. */
-const END_PX = 2
-const STEPS_IN = [0.05, 0.1, 0.25, 0.5, 1, 2, 5, 10, 25, 50, 100] as const
+const END_PX = 4
+const STEPS_IN = [0.1, 0.25, 0.5, 1, 2, 5, 10, 25, 50, 100] as const
 
 /** A length taken from a picture. */
 export interface MeasuredLength {
@@ -27,7 +27,7 @@ export function measuredLength(measure: MeasureMark, scale: ScaleMark): Measured
 
 /** "3.4 in": rounded to what can be told from the picture. */
 export function lengthWords({ lengthIn, stepIn }: MeasuredLength): string {
-  const decimals = stepIn < 0.1 || stepIn === 0.25 ? 2 : stepIn < 1 ? 1 : 0
+  const decimals = stepIn === 0.25 ? 2 : stepIn < 1 ? 1 : 0
   return `${(Math.round(lengthIn / stepIn) * stepIn).toFixed(decimals)} in`
 }
 

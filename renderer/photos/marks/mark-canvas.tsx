@@ -1,5 +1,5 @@
 import { type PointerEvent, useMemo, useRef } from 'react'
-import { drawMarkup, type MarkShape } from '../../../app/evidence/markup-drawing.ts'
+import { drawMarkup, LETTER_PART, type MarkShape } from '../../../app/evidence/markup-drawing.ts'
 import type { Mark, PicturePoint } from '../../../app/evidence/markup.ts'
 import { markWord } from '../../../app/evidence/markup/words.ts'
 import { photoLabel } from '../../../app/evidence/photo.ts'
@@ -133,9 +133,6 @@ function Frame({ shapes, handles, markId, handlePx }: FrameProps) {
     </>
   )
 }
-
-/** Mean width of a letter, in its size; enough for a frame round words. */
-const LETTER_PART = 0.55
 
 function boundsOf(shapes: readonly MarkShape[]) {
   const points = shapes.flatMap((shape): readonly PicturePoint[] => {

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { type Mark, type ObscuredMark, obscuredSchema, type ScaleMark } from '../../../app/evidence/markup.ts'
 import { Button } from '../../ui/button.tsx'
 import { focusFirstField } from '../../ui/focus-first-field.ts'
@@ -59,50 +59,64 @@ function WordsField({ editor, mark }: { editor: MarkEditor; mark: Extract<Mark, 
         leaveField()
       }}
     >
-      <TextField
-        label="Words"
-        value={text}
-        maxLength={200}
-        onChange={(typed) => {
-          setText(typed)
-          if (isNew && typed.trim() !== '') editor.setDraft({ ...mark, text: typed.trim() })
-        }}
-        onKeyDown={(event) => event.key === 'Escape' && (editor.select(null), leaveField())}
-      />
-      <Button type="submit">Put the words there</Button>
+      <span className={styles['long']}>
+        <TextField
+          label="Words"
+          value={text}
+          maxLength={200}
+          onChange={(typed) => {
+            setText(typed)
+            if (isNew && typed.trim() !== '') editor.setDraft({ ...mark, text: typed.trim() })
+          }}
+          onKeyDown={(event) => event.key === 'Escape' && (editor.select(null), leaveField())}
+        />
+      </span>
+      <Button type="submit">Keep</Button>
     </form>
   )
 }
 
 function LengthFields({ editor, mark }: { editor: MarkEditor; mark: ScaleMark }) {
   const isNew = editor.draft !== null
+  // A new line shows a length in the picture at once, but it has to be typed before it is kept.
+  const [length, setLength] = useState(isNew ? null : mark.lengthIn)
   const [of, setOf] = useState(mark.of)
-  const change = (changed: ScaleMark) => (isNew ? editor.setDraft(changed) : editor.keep(changed))
+  const typed = useRef(length)
   return (
     <form
       ref={isNew ? focusFirstField : null}
       className={styles['fields']}
       onSubmit={(event) => {
         event.preventDefault()
-        editor.keep({ ...mark, of: of.trim() })
+        if (typed.current === null) return
+        editor.keep({ ...mark, lengthIn: typed.current, of: of.trim() })
         leaveField()
       }}
     >
-      <NumberField
-        label="Its length"
-        unit="in"
-        value={mark.lengthIn}
-        min={0.01}
-        max={12_000}
-        onChange={(lengthIn) => lengthIn !== null && change({ ...mark, lengthIn })}
-      />
-      <TextField
-        label="What has this length"
-        value={of}
-        maxLength={120}
-        placeholder="12-inch steel rule"
-        onChange={setOf}
-      />
+      <span className={styles['short']}>
+        <NumberField
+          label="Its length"
+          unit="in"
+          value={length}
+          min={0.01}
+          max={12_000}
+          onChange={(lengthIn) => {
+            // Enter reads the field and sends the form in one go, before it is drawn again.
+            typed.current = lengthIn
+            setLength(lengthIn)
+            if (isNew && lengthIn !== null) editor.setDraft({ ...mark, lengthIn })
+          }}
+        />
+      </span>
+      <span className={styles['long']}>
+        <TextField
+          label="What has this length"
+          value={of}
+          maxLength={120}
+          placeholder="12-inch steel rule"
+          onChange={setOf}
+        />
+      </span>
       <Button type="submit">Keep</Button>
     </form>
   )

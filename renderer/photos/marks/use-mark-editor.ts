@@ -48,7 +48,8 @@ export function useMarkEditor(photo: Photo, picture: PictureSize): MarkEditor {
   const save = useSaving(photo, setLocal)
   const later = useLater(save)
   const saveNow = (next: readonly Mark[]) => {
-    later.forget()
+    // Small moves that still rest are a step of undo of their own.
+    later.now()
     void save(next)
   }
   return {
@@ -115,7 +116,6 @@ function useSaving(photo: Photo, setLocal: (marks: readonly Mark[] | null) => vo
 interface Later {
   soon(marks: readonly Mark[]): void
   now(): void
-  forget(): void
 }
 
 function useLater(save: (marks: readonly Mark[]) => Promise<void>): Later {
@@ -137,7 +137,6 @@ function useLater(save: (marks: readonly Mark[]) => Promise<void>): Later {
   useEffect(() => () => flush.current(), [])
   return {
     now,
-    forget,
     soon(marks) {
       forget()
       waiting.current = { marks, timer: setTimeout(now, REST_MS) }
