@@ -31,11 +31,9 @@ describe('near-doubles of a job', () => {
       expect(found.waiting).toBe(0)
       expect(found.groups).toHaveLength(1)
       const [group] = found.groups
-      expect(group?.photos.map(({ photoId }) => nameOf(photoId)).toSorted()).toEqual([
-        'OSTK3410-small.jpg',
-        'OSTK3410.jpg',
-        'OSTK3411.jpg',
-      ])
+      expect(new Set(group?.photos.map(({ photoId }) => nameOf(photoId)))).toEqual(
+        new Set(['OSTK3410-small.jpg', 'OSTK3410.jpg', 'OSTK3411.jpg']),
+      )
       expect(nameOf(group?.best ?? '')).toMatch(/^OSTK3410/)
       expect(photos.every(({ tags }) => tags.leftOutBecause === null)).toBe(true)
       const others = group?.photos.flatMap(({ photoId }) => (photoId === group.best ? [] : photoId)) ?? []

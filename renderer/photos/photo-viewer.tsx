@@ -39,7 +39,12 @@ export function PhotoViewer(props: PhotoViewerProps) {
       className={styles['viewer']}
       aria-label={`Photo ${photoLabel(photo.number)}, large`}
     >
-      <ViewerBar photo={photo} place={`${at + 1} of ${order.length}`} viewer={viewer} isMarking={isMarking} />
+      <ViewerBar
+        photo={photo}
+        place={at < 0 ? '' : `${at + 1} of ${order.length}, `}
+        viewer={viewer}
+        isMarking={isMarking}
+      />
       <div className={styles['panes']}>
         {isMarking && widthPx !== null && heightPx !== null ? (
           <MarkingPane

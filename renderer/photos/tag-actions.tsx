@@ -77,7 +77,7 @@ function shownActions(
     { name: 'same', label: 'Same as last', keys: 'S', enabled: canRepeat, perform: repeat },
     { name: 'same-next', label: 'Same, then next', keys: 'Shift+S', enabled: canRepeat, perform: repeatAndGoOn },
     { name: 'leave-out', label: leaveOutWords, keys: 'X', enabled: isFree, perform: leaveOut },
-    { name: 'finding', label: 'New finding from these', keys: 'N', enabled: isFree, perform: onNewFinding },
+    { name: 'finding', label: 'New finding', keys: 'N', enabled: isFree, perform: onNewFinding },
     { name: 'add', label: 'Add to finding', keys: 'A', enabled: isFree && hasFindings, perform: onAdd },
   ]
 }

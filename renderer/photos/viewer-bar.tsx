@@ -78,7 +78,8 @@ export function ViewerBar({ photo, place, viewer, isMarking }: ViewerBarProps) {
       <p className={styles['title']}>
         <strong>{photoLabel(photo.number)}</strong> {photoSubject(photo)}
         <span className={styles['quiet']}>
-          {place}, {whenTakenWords(photo)}
+          {place}
+          {whenTakenWords(photo)}
         </span>
       </p>
       <Button look={isMarking ? 'main' : 'quiet'} isDisabled={!canMark} aria-pressed={isMarking} onPress={actions.mark}>

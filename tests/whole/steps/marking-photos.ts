@@ -25,7 +25,6 @@ export function markingPhotos(work: AtWork): void {
     await page.mouse.up()
   }
   async function withTool(key: string, ...places: readonly (readonly [number, number])[]): Promise<void> {
-    await press('Escape')
     await press(key)
     await drag(...places)
   }
