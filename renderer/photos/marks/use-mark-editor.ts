@@ -98,6 +98,7 @@ function useSaving(photo: Photo, setLocal: (marks: readonly Mark[] | null) => vo
   const edit = useEdit()
   const { say } = useMessages()
   const newest = useRef(0)
+  const turn = useRef<Promise<unknown>>(Promise.resolve())
   return async (next: readonly Mark[]): Promise<void> => {
     const checked = marksSchema.safeParse(next)
     if (!checked.success) {
@@ -107,7 +108,9 @@ function useSaving(photo: Photo, setLocal: (marks: readonly Mark[] | null) => vo
     }
     const mine = (newest.current += 1)
     setLocal(next)
-    await edit('marks.save', { photoId: photo.id, marks: checked.data })
+    // One after the other: two saves on their way at once could arrive in either order.
+    turn.current = turn.current.then(() => edit('marks.save', { photoId: photo.id, marks: checked.data }))
+    await turn.current
     // What was changed meanwhile is shown until it is saved itself.
     if (mine === newest.current) setLocal(null)
   }
