@@ -4,6 +4,7 @@ import { intakeProcedures } from './intake.ts'
 import { jobProcedures } from './jobs.ts'
 import { libraryProcedures } from './library.ts'
 import { logProcedures } from './log.ts'
+import { nearDoubleProcedures } from './near-doubles.ts'
 import { packetProcedures } from './packet.ts'
 import { placementProcedures } from './placement.ts'
 import type { Reply } from './procedure.ts'
@@ -16,6 +17,7 @@ export const contract = {
   ...jobProcedures,
   ...editProcedures,
   ...placementProcedures,
+  ...nearDoubleProcedures,
   ...intakeProcedures,
   ...videoProcedures,
   ...logProcedures,

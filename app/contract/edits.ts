@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { cameraClockSchema } from '../evidence/camera.ts'
 import { findingSchema } from '../evidence/finding.ts'
+import { marksSchema } from '../evidence/markup.ts'
 import { photoTagsSchema, placedBetweenSchema, type PhotoTags } from '../evidence/photo.ts'
 import { attachmentTagsSchema } from '../evidence/attachment.ts'
 import { videoTagsSchema } from '../evidence/video.ts'
@@ -133,6 +134,8 @@ export const editProcedures = {
     }),
     done,
   ),
+  /** What is drawn over a photo from now on; no marks at all take the markup away. */
+  'marks.save': write(z.object({ ...inJob, photoId: photoIdSchema, marks: marksSchema }), done),
   'cameras.set-clock': write(z.object({ ...inJob, id: cameraIdSchema, clock: cameraClockSchema }), done),
   /** Adds a finding when `id` is null; its number is the next never used. */
   'findings.save': write(

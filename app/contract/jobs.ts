@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { attachmentSchema } from '../evidence/attachment.ts'
 import { cameraSchema } from '../evidence/camera.ts'
 import { findingSchema } from '../evidence/finding.ts'
+import { markupSchema } from '../evidence/markup.ts'
 import { photoSchema } from '../evidence/photo.ts'
 import { videoSchema } from '../evidence/video.ts'
 import { readingSchema } from '../fieldtest/reading.ts'
@@ -58,6 +59,7 @@ export const jobSnapshotSchema = z.object({
   facets: z.array(facetSchema),
   photos: z.array(photoSchema),
   videos: z.array(videoSchema),
+  markups: z.array(markupSchema),
   cameras: z.array(cameraSchema),
   findings: z.array(findingSchema),
   readings: z.array(readingSchema),

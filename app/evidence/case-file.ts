@@ -3,6 +3,7 @@ import type { Job } from '../job/job.ts'
 import type { Facet } from '../roof/facet.ts'
 import type { Camera } from './camera.ts'
 import type { Finding } from './finding.ts'
+import type { Markup } from './markup.ts'
 import type { Photo } from './photo.ts'
 
 /** What is known of a roof: all that checks and packets are made from. */
@@ -10,6 +11,8 @@ export interface CaseFile {
   readonly job: Job
   readonly facets: readonly Facet[]
   readonly photos: readonly Photo[]
+  /** What is drawn over photos; none for a photo without marks. */
+  readonly markups: readonly Markup[]
   readonly cameras: readonly Camera[]
   readonly findings: readonly Finding[]
   readonly readings: readonly Reading[]

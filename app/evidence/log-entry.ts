@@ -9,6 +9,7 @@ export const recordKindSchema = z.enum([
   'outline',
   'facet',
   'photo',
+  'markup',
   'camera',
   'finding',
   'reading',

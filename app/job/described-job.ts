@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { cameraClockSchema } from '../evidence/camera.ts'
 import { photoRoleSchema } from '../evidence/catalog/keys.ts'
 import { findingSchema } from '../evidence/finding.ts'
+import { marksSchema } from '../evidence/markup.ts'
 import { photoTagsSchema } from '../evidence/photo.ts'
 import { readingSchema } from '../fieldtest/reading.ts'
 import { facetSchema } from '../roof/facet.ts'
@@ -41,7 +42,11 @@ export const describedJobSchema = z.strictObject({
     .array(
       photoTagsSchema
         .omit({ facetId: true })
-        .extend({ file: fileNameSchema, facet: facetLetterSchema.nullable().default(null) })
+        .extend({
+          file: fileNameSchema,
+          facet: facetLetterSchema.nullable().default(null),
+          marks: marksSchema.default([]),
+        })
         .strict(),
     )
     .max(20_000)

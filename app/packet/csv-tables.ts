@@ -11,6 +11,7 @@ import {
 import { measurementWords } from '../evidence/catalog/measures.ts'
 import type { CaseFile } from '../evidence/case-file.ts'
 import { findingLabel, type Extent, type Finding } from '../evidence/finding.ts'
+import { markupWords } from '../evidence/markup/words.ts'
 import { photoLabel, type Photo } from '../evidence/photo.ts'
 import { videoLabel } from '../evidence/video-label.ts'
 import type { Video } from '../evidence/video.ts'
@@ -53,6 +54,7 @@ interface Names {
   readonly finding: (id: string | null) => string
   readonly photo: (id: string) => string
   readonly findingsOfPhoto: (id: string) => string
+  readonly marksOfPhoto: (id: string) => string
   /** Where the pin stands, in words; empty without a pin. */
   readonly placeByPin: (finding: Finding) => string
   /** The zone in a sentence; empty where zones can't be worked out. */
@@ -61,7 +63,7 @@ interface Names {
   readonly placed: (photo: Photo) => string
 }
 
-function namesIn({ job, facets, findings, photos }: CaseFile): Names {
+function namesIn({ job, facets, findings, photos, markups }: CaseFile): Names {
   const house = houseOf(facets, job.frame, job.sheet.property)
   const zones = jobZones({ facets, upAzimuthDeg: job.frame.upAzimuthDeg, property: job.sheet.property })
   const facetLetters = new Map<string, string>(facets.map(({ id, letter }) => [id, letter]))
@@ -81,6 +83,7 @@ function namesIn({ job, facets, findings, photos }: CaseFile): Names {
     findingsOfPhoto: (id) => (shown.get(id) ?? []).join(' '),
     placeByPin: ({ pin, facetId }) => (pin === null ? '' : placeWords(markerPoint(pin), house, facetId)),
     zone: (finding) => (zones.kind === 'drawn' ? findingZoneWords(findingZone(finding, zones)) : ''),
+    marksOfPhoto: nameIn(new Map(markups.map((markup) => [markup.photoId, markupWords(markup)]))),
   }
 }
 
@@ -163,6 +166,7 @@ function photoColumns(names: Names): Columns<Photo> {
     ['role', ({ tags }) => (tags.role === null ? '' : photoRoleLabels[tags.role])],
     ['caption', ({ tags }) => tags.caption],
     ['findings', ({ id }) => names.findingsOfPhoto(id)],
+    ['marks', ({ id }) => names.marksOfPhoto(id)],
     ['local_time', ({ time }) => localIso(time)],
     ['utc_offset_minutes', ({ time }) => time.offsetMinutes],
     ['time_basis', ({ time }) => time.basis],

@@ -1,3 +1,4 @@
+import type { MarkupDrawing } from '../evidence/markup-drawing.ts'
 import type { PhotoId } from '../job/ids.ts'
 import type { PlanDrawing } from '../roof/plan-drawing.ts'
 import type { PacketOptions } from './options.ts'
@@ -122,6 +123,8 @@ export interface PlanBlock {
 export interface PictureBlock {
   readonly kind: 'picture'
   readonly photoId: PhotoId
+  /** Drawn over the picture as vectors; absent where nothing is. */
+  readonly marks?: MarkupDrawing
   readonly alt: string
   readonly caption: Text
   /** It grows from the least to the most where its page has room left. */
@@ -130,6 +133,8 @@ export interface PictureBlock {
 
 export interface PhotoCard {
   readonly photoId: PhotoId
+  /** Drawn over the picture as vectors; absent where nothing is. */
+  readonly marks?: MarkupDrawing
   readonly anchor: Anchor
   readonly alt: string
   /** "P-007" and its caption. */

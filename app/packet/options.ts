@@ -6,5 +6,7 @@ export const packetOptionsSchema = z.object({
   /** Which videos go into the evidence bundle: those of moderate size, all, or none. */
   videosInBundle: z.enum(['small', 'all', 'none']).default('small'),
   photosPerPage: z.union([z.literal(2), z.literal(4), z.literal(6)]).default(4),
+  /** Whether the bundle holds the originals of photos with obscured areas; their hashes are listed either way. */
+  obscuredOriginals: z.enum(['keep-back', 'include']).default('keep-back'),
 })
 export type PacketOptions = z.output<typeof packetOptionsSchema>

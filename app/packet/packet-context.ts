@@ -1,6 +1,7 @@
 import type { CaseFile } from '../evidence/case-file.ts'
 import type { PhotoRole } from '../evidence/catalog/keys.ts'
 import type { Finding } from '../evidence/finding.ts'
+import type { Markup } from '../evidence/markup.ts'
 import type { Photo } from '../evidence/photo.ts'
 import { zoneAt } from '../evidence/zone-at.ts'
 import type { Reading } from '../fieldtest/reading.ts'
@@ -12,6 +13,7 @@ import type { House } from '../roof/front-words.ts'
 import { facetName, houseOf } from '../roof/house.ts'
 import type { PlanDrawing } from '../roof/plan-drawing.ts'
 import { jobZones, type JobZones } from '../roof/zones/job-zones.ts'
+import { keptBackPhotos } from './kept-back.ts'
 import type { PacketInput } from './packet-input.ts'
 
 /** A finding that a photo shows, and the part the photo plays in it. */
@@ -38,6 +40,9 @@ export interface PacketContext {
   readonly facetById: ReadonlyMap<FacetId, Facet>
   readonly findingById: ReadonlyMap<FindingId, Finding>
   readonly photoById: ReadonlyMap<PhotoId, Photo>
+  readonly markupByPhoto: ReadonlyMap<PhotoId, Markup>
+  /** Photos whose originals are not in the evidence bundle. */
+  readonly keptBack: ReadonlySet<PhotoId>
   readonly findingsByPhoto: ReadonlyMap<PhotoId, readonly ShownFinding[]>
   readonly readingsByPhoto: ReadonlyMap<PhotoId, readonly Reading[]>
   readonly readingsByFinding: ReadonlyMap<FindingId, readonly Reading[]>
@@ -71,6 +76,8 @@ export function makeContext(input: PacketInput): PacketContext {
     facetById: new Map(facets.map((facet) => [facet.id, facet])),
     findingById: new Map(findings.map((finding) => [finding.id, finding])),
     photoById: new Map(photos.map((photo) => [photo.id, photo])),
+    markupByPhoto: new Map(caseFile.markups.map((markup) => [markup.photoId, markup])),
+    keptBack: keptBackPhotos(caseFile, input.options),
     findingsByPhoto: grouped(
       findings.flatMap((finding) => finding.photos.map(({ photoId, role }) => [photoId, { finding, role }] as const)),
     ),

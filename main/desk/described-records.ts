@@ -1,5 +1,7 @@
 import { findingSchema } from '../../app/evidence/finding.ts'
-import { photoTagsSchema } from '../../app/evidence/photo.ts'
+import { markupSchema, withoutMark, type Mark } from '../../app/evidence/markup.ts'
+import { markOutside } from '../../app/evidence/markup/mark-points.ts'
+import { photoTagsSchema, type PhotoFile } from '../../app/evidence/photo.ts'
 import { readingSchema } from '../../app/fieldtest/reading.ts'
 import type { DescribedJob } from '../../app/job/described-job.ts'
 import type { PhotoId } from '../../app/job/ids.ts'
@@ -17,6 +19,7 @@ export function describedRecords(
   { described, newId }: { described: DescribedJob; newId: () => string },
 ): readonly Write[] {
   const photoIds = photoIdsByName(db, jobId)
+  const sizes = new Map(listPhotos(db, jobId).map((photo) => [photo.id, photo.file]))
   const written = new Set<string>()
   const facetIds = new Map(described.facets.map((facet) => [facet.letter, newId()]))
   const findingIds = new Map(described.findings.map((finding) => [finding.number, newId()]))
@@ -28,12 +31,13 @@ export function describedRecords(
       return { record: 'facet', id: after.id, after }
     }),
     ...cameraWrites(db, jobId, described),
-    ...described.photos.flatMap(({ file, facet, ...tags }): Write[] => {
+    ...described.photos.flatMap(({ file, facet, marks, ...tags }): Write[] => {
       const id = photoIds.get(file)
       // Two names for the same bytes are one photo; what is said of the first name holds.
       if (id === undefined || written.has(id)) return []
       written.add(id)
-      return [{ record: 'photo', id, after: photoTagsSchema.parse({ ...tags, facetId: facetIdOf(facet) }) }]
+      const tagged = photoTagsSchema.parse({ ...tags, facetId: facetIdOf(facet) })
+      return [{ record: 'photo', id, after: tagged }, ...markupWrites(id, marks, sizes.get(id))]
     }),
     ...described.findings.map(({ facet, photos: shown, ...finding }): Write => {
       const after = findingSchema.parse({
@@ -58,6 +62,16 @@ export function describedRecords(
       return { record: 'reading', id: after.id, after }
     }),
   ]
+}
+
+/** Marks that lie beside the picture are passed over: they would be seen nowhere. */
+function markupWrites(id: PhotoId, marks: readonly Mark[], file: PhotoFile | undefined): readonly Write[] {
+  if (file === undefined) return []
+  let inside = marks
+  for (let out = markOutside(inside, file); out !== null; out = markOutside(inside, file))
+    inside = withoutMark(inside, out.id)
+  if (inside.length === 0) return []
+  return [{ record: 'markup', id, after: markupSchema.parse({ photoId: id, marks: inside }) }]
 }
 
 /** Photos by the names they came with; a name that was a double leads to the photo with the same bytes. */

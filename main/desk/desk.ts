@@ -15,6 +15,8 @@ import { intakeArea } from './intake-area.ts'
 import { jobsArea } from './jobs-area.ts'
 import { libraryArea } from './library-area.ts'
 import { logArea, searchArea } from './log-area.ts'
+import { marksArea } from './marks-area.ts'
+import { nearDoublesArea } from './near-doubles-area.ts'
 import { packetArea } from './packet-area.ts'
 import { outlinesArea } from './outlines-area.ts'
 import { placementArea } from './placement-area.ts'
@@ -125,6 +127,8 @@ function allHandlers(world: DeskWorld): Handlers {
     ...outlinesArea(world),
     ...facetsArea(world),
     ...photosArea(world),
+    ...marksArea(world),
+    ...nearDoublesArea(world),
     ...findingsArea(world),
     ...readingsArea(world),
     ...videosArea(world),

@@ -10,6 +10,7 @@ import { safeFileName } from '../library/file-names.ts'
 import { hashFile } from '../library/verify-library.ts'
 import { ARRIVING, syncFile, syncFolder } from '../library/write-file.ts'
 import { bundleFiles } from '../publish/bundle-files.ts'
+import { writeMarkedCopies } from '../publish/marked/write-marked-copies.ts'
 import type { PacketFiles } from '../publish/packet-files.ts'
 import { publishPdf } from '../publish/publish-pdf.ts'
 import { writeBundle } from '../publish/write-bundle.ts'
@@ -47,6 +48,7 @@ export async function issuePacket(
   const arriving: Arriving = {
     pdf: join(places.issued, `${names.pdfName}${ARRIVING}`),
     bundle: join(places.issued, `${names.bundleName}${ARRIVING}`),
+    marked: join(world.library.layout.incoming, `marked-${world.newId()}`),
   }
   await mkdir(places.issued, { recursive: true })
   await removeArriving(arriving)
@@ -76,23 +78,26 @@ export async function issuePacket(
 interface Arriving {
   readonly pdf: string
   readonly bundle: string
+  /** Annotated copies stand here until the bundle has them. */
+  readonly marked: string
 }
 
-async function removeArriving({ pdf, bundle }: Arriving): Promise<void> {
-  await Promise.all([rm(pdf, { force: true }), rm(bundle, { force: true })])
+async function removeArriving({ pdf, bundle, marked }: Arriving): Promise<void> {
+  await Promise.all([pdf, bundle, marked].map((path) => rm(path, { recursive: true, force: true })))
 }
 
 /** Writes PDF and bundle, synced, and tells what they came to. */
 async function writeArriving(
-  { pdf, bundle }: Arriving,
+  { pdf, bundle, marked: folder }: Arriving,
   { input, files, handle }: { input: PacketInput; files: PacketFiles; handle: TaskHandle },
 ): Promise<Pick<PacketSummary, 'pages' | 'pdfBytes' | 'pdfSha256' | 'bundleBytes'>> {
   const { signal, update } = handle
   update({ total: files.photos.length * 2, doing: 'Setting pages' })
   const made = await publishPdf(pdf, { input, files, signal, onPage: (page) => update({ doing: `Page ${page}` }) })
   update({ done: files.photos.length, doing: 'Packing the evidence bundle' })
+  const marked = await writeMarkedCopies(folder, { files, signal })
   await writeBundle(bundle, {
-    files: bundleFiles({ input, files, pdf }),
+    files: bundleFiles({ input, files, pdf, marked }),
     madeAtMs: input.issuedAtMs,
     signal,
     onFile: (name) => update({ doing: name }),

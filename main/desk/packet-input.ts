@@ -5,6 +5,7 @@ import { wholeLog } from '../store/log.ts'
 import { isInBundle } from '../../app/packet/videos-in-bundle.ts'
 import type { PacketFiles } from '../publish/packet-files.ts'
 import { listAttachments } from '../store/records/attachments.ts'
+import { markupTable } from '../store/records/markups.ts'
 import { listPhotos } from '../store/records/photos.ts'
 import { listVideos } from '../store/records/videos.ts'
 import type { DeskWorld } from './desk-world.ts'
@@ -32,6 +33,7 @@ export function packetInput(
 export function packetFiles({ library }: DeskWorld, jobId: string, { videosInBundle }: PacketOptions): PacketFiles {
   return {
     photos: listPhotos(library.db, jobId),
+    markups: markupTable.list(library.db, jobId),
     attachments: listAttachments(library.db, jobId),
     videos: listVideos(library.db, jobId).filter(({ file }) => isInBundle(file, videosInBundle)),
     places: needJobLayout(library, jobId),

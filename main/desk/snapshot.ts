@@ -16,6 +16,7 @@ import { listPackets } from '../store/packets.ts'
 import { historyState } from '../store/record-edits.ts'
 import { listAttachments } from '../store/records/attachments.ts'
 import { listCameras } from '../store/records/cameras.ts'
+import { markupTable } from '../store/records/markups.ts'
 import { listPhotos, photosChangedSince, type StoredPhoto } from '../store/records/photos.ts'
 import { listVideos, type StoredVideo } from '../store/records/videos.ts'
 import { facetTable, findingTable, outlineTable, readingTable } from '../store/records/tables.ts'
@@ -53,6 +54,7 @@ function allButPhotos(db: ReadDb, jobId: string): Omit<JobSnapshot, 'photos'> {
     outlines: outlineTable.list(db, jobId),
     facets: facetTable.list(db, jobId),
     videos,
+    markups: markupTable.list(db, jobId),
     cameras,
     findings: findingTable.list(db, jobId),
     readings: readingTable.list(db, jobId),

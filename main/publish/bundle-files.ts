@@ -2,6 +2,7 @@ import { join } from 'node:path'
 import canonicalize from 'canonicalize'
 import { stringify } from 'csv-stringify/sync'
 import { csvTables } from '../../app/packet/csv-tables.ts'
+import { KEPT_BACK, keptBackPhotos, keptBackText } from '../../app/packet/kept-back.ts'
 import type { PacketInput } from '../../app/packet/packet-input.ts'
 import { isInBundle } from '../../app/packet/videos-in-bundle.ts'
 import { videoLabel } from '../../app/evidence/video-label.ts'
@@ -18,13 +19,23 @@ export function bundleFiles({
   input,
   files,
   pdf,
+  marked,
 }: {
   input: PacketInput
   files: PacketFiles
   pdf: string
+  /** Annotated copies, written already. */
+  marked: readonly BundleFile[]
 }): readonly BundleFile[] {
   const { caseFile } = input
   const { job } = caseFile
+  const keptBack = keptBackPhotos(caseFile, input.options)
+  const originals = files.photos.map((photo) => ({
+    isKeptBack: keptBack.has(photo.id),
+    name: `${photo.still === null ? 'originals' : 'stills'}/${photo.storedName}`,
+    path: join(photoFolder(files.places, photo), photo.storedName),
+    sha256: photo.file.sha256,
+  }))
   const geojson = planGeoJson(caseFile)
   return [
     { name: 'packet.pdf', path: pdf },
@@ -50,11 +61,9 @@ export function bundleFiles({
     ),
     ...(geojson === null ? [] : [text('plan.geojson', `${JSON.stringify(geojson, null, 1)}\n`)]),
     // The hash recorded on arrival, not one made now: a file that changed since then fails the check, as it should.
-    ...files.photos.map((photo) => ({
-      name: `${photo.still === null ? 'originals' : 'stills'}/${photo.storedName}`,
-      path: join(photoFolder(files.places, photo), photo.storedName),
-      sha256: photo.file.sha256,
-    })),
+    ...originals.filter(({ isKeptBack }) => !isKeptBack).map(({ name, path, sha256 }) => ({ name, path, sha256 })),
+    ...(keptBack.size === 0 ? [] : [text(KEPT_BACK, keptBackText(originals.filter(({ isKeptBack }) => isKeptBack)))]),
+    ...marked,
     ...files.videos.map(({ storedName, file }) => ({
       name: `originals/${storedName}`,
       path: join(files.places.originals, storedName),

@@ -1,3 +1,4 @@
+import type { Markup } from '../../app/evidence/markup.ts'
 import type { JobLayout } from '../library/layout.ts'
 import type { StoredAttachment } from '../store/records/attachments.ts'
 import type { StoredVideo } from '../store/records/videos.ts'
@@ -6,6 +7,7 @@ import type { StoredPhoto } from '../store/records/photos.ts'
 /** The files that stand behind a packet: kept photos, attachments and videos, and where they are. */
 export interface PacketFiles {
   readonly photos: readonly StoredPhoto[]
+  readonly markups: readonly Markup[]
   readonly attachments: readonly StoredAttachment[]
   /** Those whose files go into the bundle. */
   readonly videos: readonly StoredVideo[]

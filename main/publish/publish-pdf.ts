@@ -1,6 +1,7 @@
 import { createWriteStream } from 'node:fs'
 import { rm } from 'node:fs/promises'
 import { buildPacket } from '../../app/packet/build-packet.ts'
+import { keptBackPhotos } from '../../app/packet/kept-back.ts'
 import type { PacketInput } from '../../app/packet/packet-input.ts'
 import { filesDigest, sealText } from '../../app/packet/seal.ts'
 import { hashesOf, type PacketFiles } from './packet-files.ts'
@@ -15,7 +16,11 @@ export async function publishPdf(
   const { input, files, signal, onPage } = packet
   const document = {
     ...buildPacket(input),
-    keywords: sealText({ logHead: input.headHash, filesDigest: filesDigest(hashesOf(files)) }),
+    keywords: sealText({
+      logHead: input.headHash,
+      filesDigest: filesDigest(hashesOf(files)),
+      keptBackDigest: keptBackDigest(input, files),
+    }),
   }
   try {
     return await renderPacket(
@@ -27,4 +32,10 @@ export async function publishPdf(
     await rm(target, { force: true })
     throw cause
   }
+}
+
+function keptBackDigest({ caseFile, options }: PacketInput, { photos }: PacketFiles): string | null {
+  const keptBack = keptBackPhotos(caseFile, options)
+  if (keptBack.size === 0) return null
+  return filesDigest(photos.filter(({ id }) => keptBack.has(id)).map(({ file }) => file.sha256))
 }

@@ -1,5 +1,6 @@
 import { findChainBreak } from '../../app/evidence/log-chain.ts'
 import { logEntrySchema, type LogEntry } from '../../app/evidence/log-entry.ts'
+import { KEPT_BACK, keptBackHashes } from '../../app/packet/kept-back.ts'
 import { filesDigest, readSeal } from '../../app/packet/seal.ts'
 import { readBundle, type BundleContent } from './read-bundle.ts'
 import { MANIFEST } from './write-bundle.ts'
@@ -21,7 +22,7 @@ const EVIDENCE = /^(originals|stills|attachments)\//
  * @throws AppFailure `not-verified` when the file is no sound zip
  */
 export async function verifyBundle(path: string): Promise<BundleCheck> {
-  const content = await readBundle(path, new Set([MANIFEST, 'log.jsonl', 'packet.pdf']))
+  const content = await readBundle(path, new Set([MANIFEST, 'log.jsonl', 'packet.pdf', KEPT_BACK]))
   const manifest = readManifest(content.kept.get(MANIFEST)?.toString('utf8') ?? '')
   const log = readLog(content.kept.get('log.jsonl')?.toString('utf8') ?? '')
   const problem = manifestProblem(content, manifest) ?? logProblem(log) ?? sealProblem(content, log)
@@ -89,8 +90,11 @@ function sealProblem({ kept, hashes }: BundleContent, log: ReadLog): string | nu
   if (seal === null) return 'packet.pdf carries no seal of a log and files.'
   if (seal.logHead !== log.entries.at(-1)?.hash)
     return 'packet.pdf was made from another state of the evidence log than log.jsonl.'
+  const keptBack = keptBackHashes(kept.get(KEPT_BACK)?.toString('utf8') ?? '')
+  if (seal.keptBackDigest !== (keptBack.length === 0 ? null : filesDigest(keptBack)))
+    return `packet.pdf was made for another list of originals kept at the office than ${KEPT_BACK}.`
   const evidence = [...hashes].filter(([name]) => EVIDENCE.test(name)).map(([, sha256]) => sha256)
-  return seal.filesDigest === filesDigest(evidence)
+  return seal.filesDigest === filesDigest([...evidence, ...keptBack])
     ? null
     : 'packet.pdf was made for another set of originals and attachments.'
 }

@@ -9,6 +9,7 @@ import { appendLog, type Author } from './log.ts'
 import { attachmentTagsTable } from './records/attachments.ts'
 import { cameraClockTable } from './records/cameras.ts'
 import { frameTable, sheetTable } from './records/job-parts.ts'
+import { markupTable } from './records/markups.ts'
 import { photoTagsTable } from './records/photos.ts'
 import type { RecordTable } from './records/record-table.ts'
 import { facetTable, findingTable, outlineTable, readingTable } from './records/tables.ts'
@@ -39,6 +40,7 @@ const tables = {
   outline: checked(outlineTable),
   facet: checked(facetTable),
   photo: checked(photoTagsTable),
+  markup: checked(markupTable),
   camera: checked(cameraClockTable),
   finding: checked(findingTable),
   reading: checked(readingTable),

@@ -5,6 +5,7 @@ import { videoLabel } from '../../app/evidence/video-label.ts'
 import type { WriteDb } from './database.ts'
 import { findJob } from './jobs.ts'
 import { findAttachment } from './records/attachments.ts'
+import { markupTable } from './records/markups.ts'
 import { findPhoto } from './records/photos.ts'
 import { facetTable, findingTable } from './records/tables.ts'
 import { findVideo } from './records/videos.ts'
@@ -16,6 +17,7 @@ export function indexRecord(db: WriteDb, jobId: string, { record, id }: { record
     case 'sheet':
       return indexJob(db, jobId)
     case 'photo':
+    case 'markup':
       return indexPhoto(db, id)
     case 'finding':
       return indexFinding(db, jobId, id)
@@ -58,12 +60,15 @@ export function indexJob(db: WriteDb, jobId: string): void {
   })
 }
 
-/** A photo is found by its number, its caption and the name the camera gave it. */
+/** A photo is found by its number, its caption, the words written over it and the name the camera gave it. */
 export function indexPhoto(db: WriteDb, id: string): void {
   const photo = findPhoto(db, id)
   if (photo === null) return
   const label = photoLabel(photo.number)
-  indexWords(db, photo.jobId, { kind: 'photo', id, label, words: [label, photo.tags.caption, photo.file.fileName] })
+  const marks = markupTable.get(db, { jobId: photo.jobId, id })?.marks ?? []
+  const written = marks.flatMap((mark) => (mark.kind === 'text' ? mark.text : []))
+  const words = [label, photo.tags.caption, ...written, photo.file.fileName]
+  indexWords(db, photo.jobId, { kind: 'photo', id, label, words })
 }
 
 /** A video is found by its number, its caption and the name the camera gave it. */

@@ -11,6 +11,7 @@ import { indicatorLines, withIndicator } from './indicators.ts'
 const job = jobSnapshotSchema.parse({
   job: { id: 'j', number: '1', createdAtMs: 0, sheet: emptyJobSheet(), frame: {} },
   outlines: [],
+  markups: [],
   facets: [],
   photos: [],
   videos: [],

@@ -49,6 +49,16 @@ function byScope(commands: readonly Command[]): ReadonlyMap<string, readonly Com
   return groups
 }
 
+/** Scopes whose names are no words to read. */
+const scopeTitles: Readonly<Record<string, string>> = {
+  frame: 'Everywhere',
+  'photo-tags': 'Tagging the selected photos',
+  'photo-picking': 'Selecting what to tag',
+  'photo-viewer': 'A photo shown large',
+  'photo-marks': 'Drawing over a photo',
+  'near-doubles': 'Near-doubles',
+}
+
 function scopeTitle(scope: string): string {
-  return scope === 'frame' ? 'Everywhere' : `${scope.charAt(0).toUpperCase()}${scope.slice(1)}`
+  return scopeTitles[scope] ?? `${scope.charAt(0).toUpperCase()}${scope.slice(1)}`
 }

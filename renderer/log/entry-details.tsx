@@ -101,10 +101,14 @@ function recordsOf({ event }: LogEntry): readonly RecordName[] {
 /** What a record is called now, and where it is; no place when it is gone. */
 function nameRecord({ kind, id }: RecordName, job: JobSnapshot): { name: string; place: Place | null } {
   switch (kind) {
-    case 'photo': {
+    case 'photo':
+    case 'markup': {
       const photo = job.photos.find((one) => one.id === id)
       if (photo === undefined) return { name: 'a photo', place: null }
-      return { name: photoLabel(photo.number), place: { workspace: 'photos', target: { kind, id } } }
+      return {
+        name: kind === 'photo' ? photoLabel(photo.number) : `Marks on ${photoLabel(photo.number)}`,
+        place: { workspace: 'photos', target: { kind: 'photo', id } },
+      }
     }
     case 'finding': {
       const finding = job.findings.find((one) => one.id === id)

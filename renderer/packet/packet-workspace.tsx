@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react'
+import { hidesSomething } from '../../app/evidence/markup.ts'
 import { type PacketOptions, packetOptionsSchema } from '../../app/packet/options.ts'
 import { videoLabel } from '../../app/evidence/video-label.ts'
 import { isInBundle, SMALL_VIDEO_BYTES } from '../../app/packet/videos-in-bundle.ts'
@@ -48,6 +49,7 @@ export function PacketWorkspace() {
 }
 
 function Options({ options, onOptions }: { options: PacketOptions; onOptions: (options: PacketOptions) => void }) {
+  const { markups } = useJob()
   return (
     <div className={styles['options']}>
       <SegmentedChoice
@@ -69,6 +71,17 @@ function Options({ options, onOptions }: { options: PacketOptions; onOptions: (o
         value={`${options.photosPerPage}`}
         onChange={(chosen) => onOptions({ ...options, photosPerPage: perPage[chosen] })}
       />
+      {markups.some(hidesSomething) ? (
+        <SegmentedChoice
+          label="Originals of photos with obscured areas"
+          options={[
+            { key: 'keep-back', label: 'Keep at the office' },
+            { key: 'include', label: 'Put in the bundle' },
+          ]}
+          value={options.obscuredOriginals}
+          onChange={(obscuredOriginals) => onOptions({ ...options, obscuredOriginals })}
+        />
+      ) : null}
     </div>
   )
 }

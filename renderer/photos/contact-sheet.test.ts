@@ -3,7 +3,7 @@ import { photoSchema, type Photo } from '../../app/evidence/photo.ts'
 import type { PhotoId } from '../../app/job/ids.ts'
 import { facetSchema } from '../../app/roof/facet.ts'
 import { EVERY_PHOTO, filteredPhotos, isUntagged } from './photo-filter.ts'
-import { groupedPhotos } from './photo-groups.ts'
+import { GAP_MS, groupedPhotos } from './photo-groups.ts'
 import { sortedPhotos } from './photo-order.ts'
 import { sheetRows, steppedPhoto } from './sheet-rows.ts'
 import { picked } from './sheet-selection.ts'
@@ -42,6 +42,7 @@ function photo(number: number, more: { atMin?: number | null; tags?: object; pro
   })
 }
 
+const byPause = { grouping: 'gap', gapMs: GAP_MS } as const
 const ids = (photos: readonly Photo[]) => photos.map((p) => p.id)
 const facetA = facetSchema.parse({
   id: 'fa',
@@ -70,7 +71,7 @@ describe('the order of photos', () => {
 describe('grouping by a gap in time', () => {
   it('starts a new group after a pause of more than three minutes and keeps photos without a time apart', () => {
     const photos = [0, 2, 5, 8.1, 9, null].map((atMin, i) => photo(i + 1, { atMin }))
-    const groups = groupedPhotos(photos, 'gap', [])
+    const groups = groupedPhotos(photos, byPause, [])
     expect(groups.map((g) => [g.about.kind, ids(g.photos)])).toEqual([
       ['stretch', ['p1', 'p2', 'p3']],
       ['stretch', ['p4', 'p5']],
@@ -79,15 +80,15 @@ describe('grouping by a gap in time', () => {
   })
 
   it('has no groups without photos', () => {
-    expect(groupedPhotos([], 'gap', [])).toEqual([])
-    expect(groupedPhotos([], 'none', [])).toEqual([])
+    expect(groupedPhotos([], byPause, [])).toEqual([])
+    expect(groupedPhotos([], { ...byPause, grouping: 'none' }, [])).toEqual([])
   })
 })
 
 describe('grouping by facet', () => {
   it('puts photos without a facet, or with one that is gone, first', () => {
     const photos = [photo(1, { tags: { facetId: 'fa' } }), photo(2), photo(3, { tags: { facetId: 'gone' } })]
-    const groups = groupedPhotos(photos, 'facet', [facetA])
+    const groups = groupedPhotos(photos, { ...byPause, grouping: 'facet' }, [facetA])
     expect(
       groups.map((g) => [g.about.kind === 'facet' ? (g.about.facet?.letter ?? null) : '?', ids(g.photos)]),
     ).toEqual([
@@ -125,7 +126,7 @@ describe('filtering', () => {
 
 describe('moving on the sheet', () => {
   const photos = [1, 2, 3, 4, 5, 6, 7].map((n) => photo(n, { atMin: n < 6 ? n : n + 30 }))
-  const rows = sheetRows(groupedPhotos(photos, 'gap', []), 3)
+  const rows = sheetRows(groupedPhotos(photos, byPause, []), 3)
   const step = (from: number, way: Parameters<typeof steppedPhoto>[2]) => steppedPhoto(rows, photo(from).id, way)
 
   it('lays headings and lines out', () => {

@@ -11,13 +11,19 @@ export interface PhotoGroup {
   readonly photos: readonly Photo[]
 }
 
-/** A pause this long between two photos starts a new stretch of the walk. */
+/** A pause this long between two photos starts a new stretch of the walk, unless another is chosen. */
 export const GAP_MS = 3 * 60_000
+
+/** What photos are grouped by, and how long a pause has to be to part two groups. */
+export interface Grouping {
+  readonly grouping: PhotoGrouping
+  readonly gapMs: number
+}
 
 /** Groups photos that are already in order; empty groups are left away. */
 export function groupedPhotos(
   photos: readonly Photo[],
-  grouping: PhotoGrouping,
+  { grouping, gapMs }: Grouping,
   facets: readonly Facet[],
 ): readonly PhotoGroup[] {
   switch (grouping) {
@@ -26,7 +32,7 @@ export function groupedPhotos(
     case 'facet':
       return byFacet(photos, facets)
     case 'gap':
-      return byGap(photos)
+      return byGap(photos, gapMs)
   }
 }
 
@@ -46,7 +52,7 @@ function byFacet(photos: readonly Photo[], facets: readonly Facet[]): readonly P
   })
 }
 
-function byGap(photos: readonly Photo[]): readonly PhotoGroup[] {
+function byGap(photos: readonly Photo[], gapMs: number): readonly PhotoGroup[] {
   const stretches: Photo[][] = []
   const timeless: Photo[] = []
   let lastMs: number | null = null
@@ -59,7 +65,7 @@ function byGap(photos: readonly Photo[]): readonly PhotoGroup[] {
       else open.push(photo)
       continue
     }
-    if (open === undefined || (lastMs !== null && Math.abs(instantMs - lastMs) > GAP_MS)) stretches.push([photo])
+    if (open === undefined || (lastMs !== null && Math.abs(instantMs - lastMs) > gapMs)) stretches.push([photo])
     else open.push(photo)
     lastMs = instantMs
   }

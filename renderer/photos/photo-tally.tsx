@@ -11,10 +11,11 @@ interface PhotoTallyProps {
   readonly shown: number
   readonly filter: PhotoFilter
   readonly onFilter: (filter: PhotoFilter) => void
+  readonly onNearDoubles: () => void
 }
 
 /** How far tagging has come, in numbers, with the untagged ones a click away; and the words to find photos by. */
-export const PhotoTally = memo(function PhotoTally({ shown, filter, onFilter }: PhotoTallyProps) {
+export const PhotoTally = memo(function PhotoTally({ shown, filter, onFilter, onNearDoubles }: PhotoTallyProps) {
   const { photos } = useJob()
   const counts = useMemo(() => photoCounts(photos), [photos])
   const all = countWords(counts.all, 'photo')
@@ -40,6 +41,9 @@ export const PhotoTally = memo(function PhotoTally({ shown, filter, onFilter }: 
         role {counts.withoutRole}
       </span>
       <AcceptSuggestions />
+      <button type="button" className={styles['countButton']} onClick={onNearDoubles}>
+        Near-doubles
+      </button>
       <span className={styles['gap']} />
       <div className={styles['find']}>
         <TextField

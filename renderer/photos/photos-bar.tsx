@@ -4,6 +4,7 @@ import { photoRoleLabels } from '../../app/evidence/catalog/labels.ts'
 import { useJob } from '../state/job-state.tsx'
 import { useFacetName } from '../state/roof-zones.ts'
 import { IconButton } from '../ui/icon-button.tsx'
+import { NumberField } from '../ui/number-field.tsx'
 import { SegmentedChoice } from '../ui/segmented-choice.tsx'
 import { SelectField } from '../ui/select-field.tsx'
 import type { PhotoFilter } from './photo-filter.ts'
@@ -15,6 +16,8 @@ import styles from './photos-workspace.module.css'
 export interface SheetLook {
   readonly sort: PhotoSort
   readonly grouping: PhotoGrouping
+  /** A longer pause than this parts two groups, seconds. */
+  readonly gapS: number
   readonly tilePx: number
 }
 
@@ -68,6 +71,19 @@ export const PhotosBar = memo(function PhotosBar({ look, onLook, filter, onFilte
           if (grouping !== null) onLook({ ...look, grouping })
         }}
       />
+      {look.grouping === 'gap' ? (
+        <div className={styles['pause']}>
+          <NumberField
+            label="Pause that parts groups"
+            hideLabel
+            unit="s"
+            min={1}
+            max={86_400}
+            value={look.gapS}
+            onChange={(gapS) => gapS !== null && onLook({ ...look, gapS })}
+          />
+        </div>
+      ) : null}
       <FilterFields filter={filter} onFilter={onFilter} />
       <span className={styles['gap']} />
       <IconButton icon="minus" label="Smaller pictures" isDisabled={at <= 0} onPress={() => resize(-1)} />

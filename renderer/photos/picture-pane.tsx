@@ -1,15 +1,15 @@
 import {
   type CSSProperties,
   type PointerEvent,
+  type ReactNode,
   type RefObject,
   useEffect,
   useLayoutEffect,
   useRef,
   useState,
 } from 'react'
-import { fileAddress } from '../../app/contract/files.ts'
 import { photoLabel, type Photo } from '../../app/evidence/photo.ts'
-import { photoSubject } from '../../app/packet/photo-words.ts'
+import { PanePicture } from './pane-picture.tsx'
 import { whyNoPicture } from './photo-thumb.tsx'
 import styles from './photo-viewer.module.css'
 import {
@@ -25,17 +25,19 @@ import {
 const PREVIEW_ENOUGH = 1.1
 const PREVIEW_LONG_EDGE_PX = 1600
 
-interface PicturePaneProps {
+export interface PicturePaneProps {
   readonly photo: Photo
   readonly view: PictureView
   readonly onView: (change: (before: PictureView) => PictureView) => void
   readonly quarterTurns: number
   /** Told how large picture and frame are, for showing pixels one to one. */
   readonly onSizes: (sizes: { picture: PixelSize; frame: PixelSize }) => void
+  /** Lies over the picture in place of its marks; told how many pixels of the screen one of the picture is. */
+  readonly over?: (scale: number) => ReactNode
 }
 
 /** One photo, as large as the pane allows or magnified; dragged by the pointer, zoomed by the wheel. */
-export function PicturePane({ photo, view, onView, quarterTurns, onSizes }: PicturePaneProps) {
+export function PicturePane({ photo, view, onView, quarterTurns, onSizes, over }: PicturePaneProps) {
   const pane = useRef<HTMLDivElement>(null)
   const frame = useSize(pane)
   const [natural, setNatural] = useState<PixelSize | null>(null)
@@ -61,23 +63,12 @@ export function PicturePane({ photo, view, onView, quarterTurns, onSizes }: Pict
   return (
     <div ref={pane} className={styles['pane']} data-zoomed={view.zoom > 1} {...drag}>
       <div style={placed({ sizes, upright, view, quarterTurns })} className={styles['placed']}>
-        <img
-          className={styles['picture']}
-          src={fileAddress({ kind: 'preview', id: photo.id })}
-          alt={`${photoLabel(photo.number)}: ${photoSubject(photo)}`}
-          draggable={false}
-          onLoad={(event) =>
-            setNatural({ width: event.currentTarget.naturalWidth, height: event.currentTarget.naturalHeight })
-          }
+        <PanePicture
+          photo={photo}
+          wantsOriginal={wantsOriginal}
+          over={over === undefined || scale === 0 ? null : over(scale)}
+          onNatural={setNatural}
         />
-        {wantsOriginal ? (
-          <img
-            className={styles['original']}
-            src={fileAddress({ kind: 'full', id: photo.id })}
-            alt=""
-            draggable={false}
-          />
-        ) : null}
       </div>
     </div>
   )

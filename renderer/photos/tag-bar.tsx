@@ -8,6 +8,7 @@ import { KeyHint } from '../ui/key-hint.tsx'
 import { countWords } from '../ui/quantity-words.ts'
 import { CaptionField } from './caption-field.tsx'
 import { LeaveOutDialog } from './leave-out-dialog.tsx'
+import { leftOutReasons } from './left-out-reasons.ts'
 import { type Shared, sharedTags } from './shared-tags.ts'
 import { TagActions } from './tag-actions.tsx'
 import { SuggestionChips } from './suggestion-chips.tsx'
@@ -25,7 +26,7 @@ interface TagBarProps {
 
 /** Says where the selected photos were taken and what they show, by key or click, all of them at once. */
 export function TagBar({ onNext, onNewFinding }: TagBarProps) {
-  const { facets, job } = useJob()
+  const { facets, job, photos: all } = useJob()
   const tagging = useTagging()
   const { photos } = tagging
   const [leavingOut, setLeavingOut] = useState(false)
@@ -67,6 +68,7 @@ export function TagBar({ onNext, onNewFinding }: TagBarProps) {
       <LeaveOutDialog
         isOpen={leavingOut}
         count={photos.length}
+        reasons={leftOutReasons(all)}
         onClose={() => setLeavingOut(false)}
         onLeaveOut={(leftOutBecause) => {
           setLeavingOut(false)

@@ -106,3 +106,12 @@ export function typedTagKey(typed: string, key: string, choices: readonly TagKey
   if (choice !== undefined && fitting.length === 1) return { kind: 'chosen', choice }
   return fitting.length === 0 ? { kind: 'nothing' } : { kind: 'more', typed: letters }
 }
+
+/** Choices whose words have all that is typed, those that begin with it first. */
+export function choicesWithWords(choices: readonly TagKeyChoice[], typed: string): readonly TagKeyChoice[] {
+  const words = typed.toLowerCase().split(/\s+/)
+  const starts = (choice: TagKeyChoice) => Number(choice.label.toLowerCase().startsWith(typed.trim().toLowerCase()))
+  return choices
+    .filter(({ label }) => words.every((word) => label.toLowerCase().includes(word)))
+    .toSorted((a, b) => starts(b) - starts(a))
+}

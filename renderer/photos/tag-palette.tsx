@@ -2,7 +2,7 @@ import type { PhotoTagsPatch } from '../../app/contract/edits.ts'
 import { IconButton } from '../ui/icon-button.tsx'
 import { KeyHint } from '../ui/key-hint.tsx'
 import styles from './tag-bar.module.css'
-import { type TagKeyChoice, tagSteps } from './tag-keys.ts'
+import { choicesWithWords, type TagKeyChoice, tagSteps } from './tag-keys.ts'
 import type { OpenStep } from './use-tag-steps.ts'
 
 interface TagPaletteProps {
@@ -15,13 +15,16 @@ interface TagPaletteProps {
 /** Everything that can be chosen in the open step, with the letters for it. Typing narrows it. */
 export function TagPalette({ open, choices, onChoose, onLeave }: TagPaletteProps) {
   const label = tagSteps.find(({ step }) => step === open.step)?.label ?? ''
-  const fitting = choices.filter(({ keys }) => open.typed === '' || keys?.startsWith(open.typed) === true)
+  const fitting =
+    open.words === null
+      ? choices.filter(({ keys }) => open.typed === '' || keys?.startsWith(open.typed) === true)
+      : choicesWithWords(choices, open.words)
   return (
     <div className={styles['palette']}>
       <div className={styles['paletteHead']}>
         <p role="status">
-          <strong>{label}</strong>: type its letters{open.typed === '' ? '' : `, so far “${open.typed.toUpperCase()}”`}
-          {open.missed ? '. That letter fits nothing here.' : ''}
+          <strong>{label}</strong>: {howWords(open)}
+          {open.missed ? '. That fits nothing here.' : ''}
         </p>
         <IconButton icon="close" label="Leave this step" keys="Escape" onPress={onLeave} />
       </div>
@@ -39,4 +42,9 @@ export function TagPalette({ open, choices, onChoose, onLeave }: TagPaletteProps
       </ul>
     </div>
   )
+}
+
+function howWords({ typed, words }: OpenStep): string {
+  if (words !== null) return `type its words, Enter takes the first${words === '' ? '' : `; so far “${words}”`}`
+  return `type its letters, or / and its words${typed === '' ? '' : `; so far “${typed.toUpperCase()}”`}`
 }

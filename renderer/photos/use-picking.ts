@@ -7,6 +7,8 @@ export interface Picking {
   readonly pickedIds: ReadonlySet<PhotoId>
   pick(id: PhotoId, how: Pick): void
   pickAll(): void
+  /** Picks these photos, the keyboard at the first. */
+  pickThese(ids: readonly PhotoId[]): void
   /** Picks the photo after the last one picked, where there is one. */
   pickNext(): void
 }
@@ -44,6 +46,10 @@ export function usePicking(order: readonly PhotoId[]): Picking {
     pickAll() {
       const [first] = order
       if (first !== undefined) show({ ids: order, lead: first, anchor: first })
+    },
+    pickThese(ids) {
+      const [first] = ids
+      if (first !== undefined) show({ ids, lead: first, anchor: first })
     },
     pickNext() {
       const last = order.findLastIndex((id) => pickedIds.has(id))

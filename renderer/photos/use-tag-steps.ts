@@ -1,12 +1,14 @@
 import { useEffect, useRef, useState } from 'react'
 import type { PhotoTagsPatch } from '../../app/contract/edits.ts'
 import { type Command, useCommands } from '../state/commands.ts'
-import { type TagKeyChoice, type TagStep, tagSteps, typedTagKey } from './tag-keys.ts'
+import { choicesWithWords, type TagKeyChoice, type TagStep, tagSteps, typedTagKey } from './tag-keys.ts'
 
 /** The step that waits for letters, and those typed so far. */
 export interface OpenStep {
   readonly step: TagStep
   readonly typed: string
+  /** Words of the choice being typed after "/"; null while its letters are typed. */
+  readonly words: string | null
   /** True when the last letter led nowhere. */
   readonly missed: boolean
 }
@@ -27,7 +29,7 @@ interface TagStepsInput {
 export function useTagSteps(input: TagStepsInput): TagSteps {
   const [open, setOpen] = useState<OpenStep | null>(null)
   const { isEnabled } = input
-  const enter = (step: TagStep) => setOpen({ step, typed: '', missed: false })
+  const enter = (step: TagStep) => setOpen({ step, typed: '', words: null, missed: false })
   useCommands(
     tagSteps.map(({ step, key, label }): Command => ({
       id: `photo-tags.${step}`,
@@ -55,10 +57,15 @@ function useStepKeys(open: OpenStep | null, setOpen: (open: OpenStep | null) => 
     const onKeyDown = (event: KeyboardEvent) => {
       const now = latest.current
       if (now.open === null || event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target)) return
-      if (event.key === 'Tab' || event.key === 'Shift' || pressesButton(event, now.open.typed)) return
+      if (event.key === 'Tab' || event.key === 'Shift' || pressesButton(event, now.open.words ?? now.open.typed)) return
       event.preventDefault()
       event.stopPropagation()
       if (event.key === 'Escape') return setOpen(null)
+      if (now.open.words !== null || event.key === '/') {
+        const { open: next, chosen } = afterWordKey(now.open, event.key, now.input.choicesOf(now.open.step))
+        setOpen(next)
+        return chosen === null ? undefined : now.input.onChosen(chosen.patch)
+      }
       const outcome = typedTagKey(now.open.typed, event.key, now.input.choicesOf(now.open.step))
       switch (outcome.kind) {
         case 'chosen':
@@ -74,6 +81,22 @@ function useStepKeys(open: OpenStep | null, setOpen: (open: OpenStep | null) => 
     window.addEventListener('keydown', onKeyDown, { capture: true })
     return () => window.removeEventListener('keydown', onKeyDown, { capture: true })
   }, [isOpen, setOpen])
+}
+
+/** Follows a key while words are typed: Enter takes the first choice that has them all. */
+function afterWordKey(
+  open: OpenStep,
+  key: string,
+  choices: readonly TagKeyChoice[],
+): { readonly open: OpenStep | null; readonly chosen: TagKeyChoice | null } {
+  const words = open.words ?? ''
+  if (open.words === null) return { open: { ...open, typed: '', words: '', missed: false }, chosen: null }
+  if (key === 'Enter') {
+    const chosen = choicesWithWords(choices, words)[0] ?? null
+    return { open: chosen === null ? { ...open, missed: true } : null, chosen }
+  }
+  const next = key === 'Backspace' ? words.slice(0, -1) : [...key].length === 1 ? words + key : words
+  return { open: { ...open, words: next, missed: choicesWithWords(choices, next).length === 0 }, chosen: null }
 }
 
 /** Enter and Space press the button that has the focus, unless letters wait for Enter. */

@@ -45,7 +45,7 @@ export function relatedPhotoIds(
         job.readings.filter((reading) => reading.id === selection.id).flatMap((reading) => reading.photoIds),
       )
     case 'entry': {
-      const named = recordsOfEntry(entry, 'photo')
+      const named = new Set([...recordsOfEntry(entry, 'photo'), ...recordsOfEntry(entry, 'markup')])
       return new Set(job.photos.filter((photo) => named.has(photo.id)).map((photo) => photo.id))
     }
   }

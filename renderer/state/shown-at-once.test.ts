@@ -7,6 +7,7 @@ import { testPhoto } from './test-photo.ts'
 const snapshot = jobSnapshotSchema.parse({
   job: { id: 'j', number: '1', createdAtMs: 0, sheet: emptyJobSheet(), frame: {} },
   outlines: [],
+  markups: [],
   facets: [],
   photos: [testPhoto('a', { facetId: 'A' }), testPhoto('b', {})],
   videos: [],

@@ -5,6 +5,7 @@ import { ANCHOR, FACETS, PITCH_RISE, UP_AZIMUTH_DEG, downslopeAzimuthDeg } from 
 import { FRONT_FINDINGS } from './findings-front.mjs'
 import { GARAGE_FINDINGS } from './findings-garage.mjs'
 import { BACK_FINDINGS } from './findings-back.mjs'
+import { MARKS } from './marks.mjs'
 import { READINGS } from './readings.mjs'
 import { SHEET } from './job-sheet.mjs'
 import { WALK, fileName } from './walk.mjs'
@@ -59,10 +60,16 @@ function describedJob() {
       serial: c.serial,
       clock: { correctionMs: c.correctionMs, why: c.clockWhy },
     })),
-    photos: WALK.map((view) => ({ file: fileName(view), ...view.tags })),
+    photos: WALK.map((view) => ({ file: fileName(view), ...view.tags, ...marksOf(view.name) })),
     findings: [...GARAGE_FINDINGS, ...FRONT_FINDINGS, ...BACK_FINDINGS].map(finding),
     readings: READINGS.map((r, i) => ({ number: i + 1, ...r, at: point(r.at), photos: (r.photos ?? []).map(fileOf) })),
   }
+}
+
+/** @param {string} name of a view */
+function marksOf(name) {
+  const marks = MARKS[name]
+  return marks === undefined ? {} : { marks }
 }
 
 /** @param {any} written @param {number} index */

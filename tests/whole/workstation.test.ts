@@ -9,6 +9,7 @@ import { drawingTheRoof } from './steps/drawing-the-roof.ts'
 import { fillingTheSheet } from './steps/filling-the-sheet.ts'
 import { firstRun } from './steps/first-run.ts'
 import { issuingThePacket } from './steps/issuing-the-packet.ts'
+import { markingPhotos } from './steps/marking-photos.ts'
 import { lookingBack } from './steps/looking-back.ts'
 import { outliningTheRoof } from './steps/outlining-the-roof.ts'
 import { taggingPhotos } from './steps/tagging-photos.ts'
@@ -70,6 +71,9 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('time and what is missing', () => {
     tellingTheTime(work)
+  })
+  describe('drawing over photos', () => {
+    markingPhotos(work)
   })
   describe('findings', () => {
     writingFindings(work)

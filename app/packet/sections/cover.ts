@@ -5,6 +5,7 @@ import { dateWords, instantWords } from '../format/times.ts'
 import { howItIsWritten, whatThisIs, whatThisIsNot } from '../guard-rails.ts'
 import { photoLink } from '../links.ts'
 import type { PacketContext } from '../packet-context.ts'
+import { marksOf } from '../photo-marks.ts'
 import { joined, plain, stated } from '../text.ts'
 import { paragraph } from './section.ts'
 
@@ -68,6 +69,7 @@ function picture(context: PacketContext): readonly Block[] {
     {
       kind: 'picture',
       photoId: photo.id,
+      ...marksOf(photo, context),
       alt: `Photo ${photoLabel(photo.number)}: ${caption === '' ? 'the house' : caption}`,
       caption: joined([photoLink(photo), ...(caption === '' ? [] : [plain(caption)])], ' '),
       heightIn: { least: 2.6, most: 5.4 },

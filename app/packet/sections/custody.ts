@@ -8,7 +8,7 @@ import { bytesFigure } from '../format/files.ts'
 import { correctionWords, photoTimeWords } from '../format/times.ts'
 import { photoLink } from '../links.ts'
 import type { PacketContext } from '../packet-context.ts'
-import { counted, plain, stated } from '../text.ts'
+import { counted, joined, plain, stated } from '../text.ts'
 import { verifyingSteps } from '../verifying.ts'
 import { videoBlocks } from './custody-videos.ts'
 import { column, heading, paragraph, titledSection } from './section.ts'
@@ -29,6 +29,7 @@ export function custodySection(context: PacketContext): Section {
     photos.length === 0 ? paragraph('None.') : fileTable(photos, context),
     ...leftOutBlocks(context),
     ...videoBlocks(context),
+    ...keptBackBlocks(context),
     ...attachmentBlocks(context),
     ...fileRemarks(context),
     {
@@ -186,6 +187,23 @@ function leftOutBlocks(context: PacketContext): readonly Block[] {
         ],
       })),
     },
+  ]
+}
+
+/** Which originals are not in the bundle, and why; their hashes stand in the lists above. */
+function keptBackBlocks({ photos, leftOut, keptBack }: PacketContext): readonly Block[] {
+  const kept = [...photos, ...leftOut].filter(({ id }) => keptBack.has(id))
+  if (kept.length === 0) return []
+  return [
+    heading('Originals kept at the office'),
+    paragraph([
+      ...plain('Areas of these photos were obscured at the office in every copy given out. '),
+      ...plain(
+        'Their originals are kept there unchanged and are not in the evidence bundle; their SHA-256 is listed: ',
+      ),
+      ...joined(kept.map(photoLink)),
+      ...plain('.'),
+    ]),
   ]
 }
 

@@ -7,6 +7,7 @@ import { shortHash } from '../format/files.ts'
 import { facetWithName, findingLink, findingLinks, findingsShown, readingLink } from '../links.ts'
 import type { PacketContext } from '../packet-context.ts'
 import { photoInset } from '../photo-inset.ts'
+import { markLines, marksAlt, marksOf } from '../photo-marks.ts'
 import { clockCorrectionWords, photoSubject, positionWords, whenTakenWords } from '../photo-words.ts'
 import { counted, joined, plain } from '../text.ts'
 import { paragraph, titledSection } from './section.ts'
@@ -43,12 +44,14 @@ function cardOf(photo: Photo, context: PacketContext): PhotoCard {
   return {
     photoId: photo.id,
     anchor: anchorOfPhoto(photo),
-    alt: `Photo ${label}: ${subject}`,
+    ...marksOf(photo, context),
+    alt: `Photo ${label}: ${subject}${marksAlt(context.markupByPhoto.get(photo.id))}`,
     title: [{ text: label, style: 'strong' }, ...plain(` ${subject}`)],
     lines: [
       whereLine(photo, context),
       shownLine(photo, context),
       ...poorlyLine(photo, context),
+      ...markLines(photo, context),
       ...(photo.preview === 'ready' ? [] : [plain('can’t be shown; the original is in the evidence bundle')]),
       ...(photo.still === null ? [] : [plain(stillWords(photo.still))]),
       plain(whenTakenWords(photo, context.photoById)),

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto'
 import { createReadStream } from 'node:fs'
 import { open, readFile, rm, stat } from 'node:fs/promises'
+import type { PictureLook } from '../../../app/evidence/near-doubles/picture-look.ts'
 import type { PhotoFile } from '../../../app/evidence/photo.ts'
 import type { VideoFile } from '../../../app/evidence/video.ts'
 import { storedName } from '../file-names.ts'
@@ -31,7 +32,7 @@ export type Arrival = {
   | {
       readonly kind: 'picture'
       readonly file: PhotoFile
-      readonly previews: { readonly preview: Buffer; readonly thumbnail: Buffer } | null
+      readonly previews: { readonly preview: Buffer; readonly thumbnail: Buffer; readonly look: PictureLook } | null
     }
   | { readonly kind: 'video'; readonly file: VideoFile }
   | { readonly kind: 'other'; readonly file: PhotoFile; readonly typeLabel: string; readonly whyNotPicture: string }
@@ -70,7 +71,7 @@ export async function bringIn(
   const arrival = { kind: 'picture' as const, arrivedAt, storedName: storedName(sha256, waiting.fileName) }
   if (!made.ok) return { ...arrival, file: withProblem(facts.file, made.problem), previews: null }
   const file = made.problem === null ? facts.file : withProblem(facts.file, made.problem)
-  return { ...arrival, file, previews: { preview: made.preview, thumbnail: made.thumbnail } }
+  return { ...arrival, file, previews: { preview: made.preview, thumbnail: made.thumbnail, look: made.look } }
 }
 
 async function isVideo(path: string): Promise<boolean> {

@@ -10,6 +10,7 @@ import { touchJob } from '../../store/jobs.ts'
 import { appendLog, type Author } from '../../store/log.ts'
 import { addAttachment, attachmentByHash } from '../../store/records/attachments.ts'
 import { cameraFor } from '../../store/records/cameras.ts'
+import { putLook } from '../../store/records/picture-looks.ts'
 import { addPhoto, photoByHash } from '../../store/records/photos.ts'
 import { addVideo, videoByHash } from '../../store/records/videos.ts'
 import { indexAttachment, indexPhoto, indexVideo } from '../../store/search-index.ts'
@@ -37,6 +38,7 @@ export function addArrivedPhoto(db: WriteDb, jobId: JobId, { arrival, ...by }: A
     takenInAtMs: by.atMs,
     still: null,
   })
+  if (arrival.previews !== null) putLook(db, id, arrival.previews.look)
   const { fileName, sha256, bytes } = arrival.file
   appendLog(db, jobId, { ...by, event: { type: 'photo-taken-in', photoId: id, number, fileName, sha256, bytes } })
   indexPhoto(db, id)

@@ -1,6 +1,8 @@
 import type { FileProblem, PhotoFile } from '../../../app/evidence/photo.ts'
+import type { PictureLook } from '../../../app/evidence/near-doubles/picture-look.ts'
 import { problemOfSize } from '../reading/read-look.ts'
 import { decodeUpright } from './decode-upright.ts'
+import { lookAtPixels } from './look-at-picture.ts'
 import { previewLongEdgePx } from './preview-size.ts'
 import { openPixels } from './quiet-sharp.ts'
 
@@ -11,7 +13,15 @@ const QUICK_JPEG = { chromaSubsampling: '4:2:0', optimiseCoding: false }
 
 /** Upright JPEG copies for the screen, with the preview's size; `problem` says what is wrong with a damaged picture. */
 export type Previews =
-  | { ok: true; preview: Buffer; thumbnail: Buffer; widthPx: number; heightPx: number; problem: FileProblem | null }
+  | {
+      ok: true
+      preview: Buffer
+      thumbnail: Buffer
+      look: PictureLook
+      widthPx: number
+      heightPx: number
+      problem: FileProblem | null
+    }
   | { ok: false; problem: FileProblem }
 
 /**
@@ -40,6 +50,7 @@ export async function makePreviews(bytes: Buffer, file: PhotoFile): Promise<Prev
     ok: true,
     preview: await preview.toBuffer(),
     thumbnail: await thumbnail.toBuffer(),
+    look: await lookAtPixels({ data, ...pixels }),
     widthPx: info.width,
     heightPx: info.height,
     problem: decoded.problem,

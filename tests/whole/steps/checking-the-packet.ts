@@ -7,6 +7,7 @@ import { hasTool, runTool } from '../outside-tools.ts'
 import { flipOneBit, repack } from '../repack.ts'
 import { address, ownerName } from './filling-the-sheet.ts'
 import { jobNumber } from './first-run.ts'
+import { markedWords } from './marking-photos.ts'
 import { caption } from './tagging-photos.ts'
 import type { AtWork } from './work.ts'
 import { observation } from './writing-findings.ts'
@@ -44,6 +45,9 @@ export function checkingThePacket(work: AtWork): void {
       'ASCE 7-16 is the edition named for this job',
       `Allowance of ${wastePercent} %, chosen by the contractor`,
       'totals are sums of the lines before rounding',
+      markedWords,
+      'annotated copy of P-003',
+      '6.0 in by scale line S1 (12 in, steel rule)',
     ])
       expect(words).toContain(wanted)
     // Arabic may come out letter by letter in the order of the page, so only its letters are looked for.

@@ -1,8 +1,10 @@
+import type { MarkupDrawing } from '../../../../app/evidence/markup-drawing.ts'
 import type { PhotoId } from '../../../../app/job/ids.ts'
 import { planInset } from '../../../../app/roof/plan-sheet/plan-sheet.ts'
 import { linesHeight } from '../measure/measuring.ts'
 import type { MeasuredCard, PhotoRowContent, PictureContent } from '../measure/strip-content.ts'
 import { HAIRLINE, TYPE } from '../text/text-style.ts'
+import { drawMarkup } from './draw-markup.ts'
 import { drawMarks } from './draw-plan.ts'
 import { drawTextBox } from './draw-text.ts'
 import { addAnchor, type Pen, type PictureWish, type Spot } from './pen.ts'
@@ -121,14 +123,23 @@ function drawInset(pen: Pen, card: MeasuredCard, at: { xPt: number; yPt: number;
   })
 }
 
+interface DrawnPhoto {
+  readonly photoId: PhotoId
+  readonly marks?: MarkupDrawing
+  readonly alt: string
+}
+
 /** A photo fitted into a box from its top left corner, whole; or a frame that says why there is none. */
-function drawPhoto(pen: Pen, photo: { readonly photoId: PhotoId; readonly alt: string }, box: Spot): void {
+function drawPhoto(pen: Pen, photo: DrawnPhoto, box: Spot): void {
   const picture = pen.pictures.get(photo.photoId)
   if (picture === null) return drawNotShown(pen, photo, box)
   const size = fit(pen, photo.photoId, box)
   const bbox: [number, number, number, number] = [box.xPt, box.yPt, box.xPt + size.widthPt, box.yPt + size.heightPt]
   pen.tags.inside('Figure', { alt: photo.alt, bbox }, () => {
-    pen.tags.content(() => pdfkitInside(pen.pdf).drawImage(picture.image, { xPt: box.xPt, yPt: box.yPt, ...size }))
+    pen.tags.content(() => {
+      pdfkitInside(pen.pdf).drawImage(picture.image, { xPt: box.xPt, yPt: box.yPt, ...size })
+      if (photo.marks !== undefined) drawMarkup(pen, photo.marks, { xPt: box.xPt, yPt: box.yPt, ...size })
+    })
   })
 }
 

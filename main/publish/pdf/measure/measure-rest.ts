@@ -45,10 +45,11 @@ export function measurePicture(block: PictureBlock, measuring: Measuring): reado
   )
   const leastPt = Math.min(block.heightIn.least * PT_PER_IN, mostPt)
   const { photoId, alt } = block
+  const marks = block.marks === undefined ? {} : { marks: block.marks }
   return [
     plainStrip(
       measuring,
-      { kind: 'picture', photoId, alt, widthToHeight: widthPx / heightPx, captionPt, caption },
+      { kind: 'picture', photoId, ...marks, alt, widthToHeight: widthPx / heightPx, captionPt, caption },
       { heightPt: leastPt + captionPt, stretchPt: mostPt - leastPt, gapBeforePt: 12 },
     ),
   ]

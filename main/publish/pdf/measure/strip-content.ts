@@ -1,4 +1,5 @@
 import type { PhotoCard } from '../../../../app/packet/document.ts'
+import type { MarkupDrawing } from '../../../../app/evidence/markup-drawing.ts'
 import type { PhotoId } from '../../../../app/job/ids.ts'
 import type { PlanDrawing } from '../../../../app/roof/plan-drawing.ts'
 import type { TextLine } from '../text/typeset.ts'
@@ -42,6 +43,7 @@ export interface PlanContent {
 export interface PictureContent {
   readonly kind: 'picture'
   readonly photoId: PhotoId
+  readonly marks?: MarkupDrawing
   readonly alt: string
   readonly widthToHeight: number
   /** Height of the caption with the space above it; the picture gets the rest. */

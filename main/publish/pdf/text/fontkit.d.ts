@@ -4,6 +4,11 @@ declare module 'fontkit' {
     readonly id: number
     readonly advanceWidth: number
     readonly codePoints: readonly number[]
+    readonly path: GlyphOutline
+  }
+  export interface GlyphOutline {
+    /** Commands of an SVG path, y up. */
+    toSVG(): string
   }
   export interface GlyphPosition {
     readonly xAdvance: number
@@ -14,6 +19,7 @@ declare module 'fontkit' {
     readonly unitsPerEm: number
     hasGlyphForCodePoint(codePoint: number): boolean
     glyphForCodePoint(codePoint: number): Glyph
+    getGlyph(id: number): Glyph
     layout(
       text: string,
       features?: readonly string[] | Readonly<Record<string, boolean>>,
