@@ -1,7 +1,7 @@
 import { frameSentence } from '../../app/evidence/placement/frame-words.ts'
-import type { CameraId } from '../../app/job/ids.ts'
 import { useJob } from '../state/job-state.tsx'
 import { usePlacement } from '../state/placement.tsx'
+import { cameraName } from '../time-strip/strip-lanes.ts'
 import styles from './accept-suggestions.module.css'
 
 /** What suggestions rest on: what is missing for them, or what was learned of the cameras' positions. */
@@ -28,12 +28,6 @@ export function PlacementBasis() {
     )
   }
   const frames = placement?.frames ?? []
-  const nameOf = (id: CameraId | null) => {
-    const camera = cameras.find((one) => one.id === id)
-    return (
-      [camera?.make, camera?.model].filter((part) => part !== undefined && part !== '').join(' ') || 'Unnamed camera'
-    )
-  }
   return (
     <div className={styles['basis']}>
       {frames.length === 0 ? (
@@ -44,7 +38,7 @@ export function PlacementBasis() {
       ) : (
         frames.map((frame) => (
           <p key={frame.cameraId}>
-            {cameras.length > 1 ? `${nameOf(frame.cameraId)}: ` : ''}
+            {cameras.length > 1 ? `${cameraName(cameras.find(({ id }) => id === frame.cameraId))}: ` : ''}
             {frameSentence(frame, job.frame.upAzimuthDeg)}
           </p>
         ))

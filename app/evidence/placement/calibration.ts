@@ -1,7 +1,7 @@
 /**
  * The numbers that placement takes for granted about walks, phones and words.
  *
- * Those marked "fitted" were chosen on simulated training walks (`tests/placement/walks.ts`: three kinds of house, seeds
+ * Those marked "fitted" were chosen on simulated training walks (`tests/placement`: three kinds of house, seeds
  * apart from those of the test walks), to make the stated probabilities fit the share that is right; the test walks over three other
  * kinds of house then measure them. The others are common practice without a source, or follow from the definition named.
  */

@@ -28,6 +28,7 @@ export function lookingBack(work: AtWork): void {
       ['same file', 'ONE_0009.JPG is the same file as one already here'],
       ['undone: tag', 'Undone: Tag photo P-002.'],
       ['undone: correct', 'Undone: Correct the clock of Example Two (5 photos) by +15 min 00 s.'],
+      ['undone: take over', 'Undone: Take over the suggested facets of '],
       [`${jobNumber} opened`, `Job ${jobNumber} was opened.`],
     ] as const) {
       await filter.fill(words)

@@ -84,6 +84,43 @@ export function taggingPhotos(work: AtWork): void {
     await expect.poll(() => tile('P-006').getAttribute('aria-selected'), soon).toBe('true')
   })
 
+  it('suggests the facet of a photo that has none, and tags it only when a person takes it', async () => {
+    const { page } = work()
+    const chips = bar().getByRole('group', { name: 'Suggested places' })
+    const hasFacet = (label: string) => tile(label).getByText('A', { exact: true })
+    await select('P-003')
+    await tag('f', 'No facet')
+    await chips.getByRole('button', { name: /^A \d+ %/ }).waitFor()
+    await hasFacet('P-003').waitFor({ state: 'hidden' })
+    expect(await screenFaults(page)).toEqual([])
+    await press('g')
+    await hasFacet('P-003').waitFor()
+    await chips.waitFor({ state: 'hidden' })
+  })
+
+  it('takes over all suggestions that are sure enough as one step, which one undo takes back', async () => {
+    const { page } = work()
+    const hasFacet = (label: string) => tile(label).getByText('A', { exact: true })
+    await select('P-002', 'P-003')
+    await tag('f', 'No facet')
+    await bar().getByRole('group', { name: 'Suggested places' }).waitFor()
+    await press('Shift+G')
+    const dialog = page.getByRole('dialog', { name: 'Take over suggested facets' })
+    await fill(dialog, { 'At least this sure, %': '20' })
+    await dialog.getByText('Type a number from 50 to 100.').waitFor()
+    await fill(dialog, { 'At least this sure, %': '50' })
+    await dialog.getByText(/^Would tag \d+ of \d+ photos without a facet: /).waitFor()
+    expect(await screenFaults(page)).toEqual([])
+    await dialog.getByRole('button', { name: /^Tag \d+ photos$/ }).click()
+    await page.getByRole('status').filter({ hasText: 'tagged as suggested' }).waitFor()
+    for (const label of ['P-002', 'P-003']) await hasFacet(label).waitFor()
+    await press('Control+z')
+    for (const label of ['P-002', 'P-003']) await hasFacet(label).waitFor({ state: 'hidden' })
+    // And the tags that were there before.
+    await press('Control+z')
+    for (const label of ['P-002', 'P-003']) await hasFacet(label).waitFor()
+  })
+
   it('leaves a photo out with a reason, and tags the rest', async () => {
     const { page } = work()
     await select('P-010')
