@@ -18,6 +18,8 @@ function aSnapshot(): JobSnapshot {
     photos: [],
     outlines: [],
     facets: [],
+    videos: [],
+    markups: [],
     findings: [],
     readings: [],
     attachments: [],
