@@ -30,3 +30,7 @@ export const cameraIdSchema = idSchema('CameraId')
 export type CameraId = z.output<typeof cameraIdSchema>
 
 export const attachmentIdSchema = idSchema('AttachmentId')
+
+/** An image laid under the plan. */
+export const planImageIdSchema = idSchema('PlanImageId')
+export type PlanImageId = z.output<typeof planImageIdSchema>

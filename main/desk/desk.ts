@@ -17,6 +17,7 @@ import { libraryArea } from './library-area.ts'
 import { logArea, searchArea } from './log-area.ts'
 import { packetArea } from './packet-area.ts'
 import { outlinesArea } from './outlines-area.ts'
+import { planImagesArea } from './plan-images-area.ts'
 import { facetsArea } from './roof-area.ts'
 import { servedFile, type ServedFile } from './served-files.ts'
 import { createTaskList, type TaskList } from './task-list.ts'
@@ -122,6 +123,7 @@ function allHandlers(world: DeskWorld): Handlers {
     ...sheetArea(world),
     ...outlinesArea(world),
     ...facetsArea(world),
+    ...planImagesArea(world),
     ...photosArea(world),
     ...findingsArea(world),
     ...readingsArea(world),

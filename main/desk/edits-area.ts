@@ -12,6 +12,8 @@ import { facetTable, findingTable, readingTable } from '../store/records/tables.
 import type { DeskWorld } from './desk-world.ts'
 import { announceChange, editJob } from './edit-job.ts'
 import type { Area } from './handlers.ts'
+import { onlyGiven } from './only-given.ts'
+import { planImagesInFrame } from './plan-images-area.ts'
 import { facetsInFrame } from './roof-area.ts'
 import { needJob } from './snapshot.ts'
 
@@ -24,10 +26,27 @@ export function sheetArea(world: DeskWorld): Area<'sheet'> & Area<'frame'> {
         writes: [{ record: 'sheet', id: jobId, after: sheet }],
         result: {},
       })),
+    'sheet.mark-door': ({ jobId, doorAt }) =>
+      editJob(world, jobId, (db) => {
+        const { sheet } = needJob(db, jobId).job
+        const before = sheet.property.doorAt
+        return {
+          summary:
+            doorAt === null
+              ? "Take the front door's mark off the plan"
+              : `${before === null ? 'Mark' : 'Move'} the front door on the plan`,
+          writes: [{ record: 'sheet', id: jobId, after: { ...sheet, property: { ...sheet.property, doorAt } } }],
+          result: {},
+        }
+      }),
     'frame.save': ({ jobId, frame }) =>
       editJob(world, jobId, (db) => ({
         summary: "Change the plan's place and direction",
-        writes: [{ record: 'frame', id: jobId, after: frame }, ...facetsInFrame(db, jobId, frame)],
+        writes: [
+          { record: 'frame', id: jobId, after: frame },
+          ...facetsInFrame(db, jobId, frame),
+          ...planImagesInFrame(db, jobId, frame),
+        ],
         result: {},
       })),
   }
@@ -85,13 +104,6 @@ export function photosArea(world: DeskWorld): Area<'photos'> & Area<'cameras'> {
         }
       }),
   }
-}
-
-/** A field that is there but undefined, as the window's channel can carry it, is not a change. */
-function onlyGiven<T extends object>(patch: T): Partial<T> {
-  const given: Partial<T> = { ...patch }
-  for (const key in given) if (given[key] === undefined) delete given[key]
-  return given
 }
 
 /** Findings. */

@@ -14,6 +14,7 @@ export function packetInput(
     ...given,
     caseFile: snapshot,
     attachments: snapshot.attachments,
+    planImages: snapshot.planImages,
     log: [...wholeLog(world.library.db, snapshot.job.id)],
     headHash: snapshot.log.headHash,
     operator: world.operator(),

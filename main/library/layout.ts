@@ -55,3 +55,8 @@ export function jobLayout(library: LibraryLayout, name: string): JobLayout {
 export function derivedNames(photoId: string): { readonly preview: string; readonly thumbnail: string } {
   return { preview: `${photoId}-preview.jpg`, thumbnail: `${photoId}-thumbnail.jpg` }
 }
+
+/** The picture made for drawing over, of an image under the plan; it can be made again. */
+export function underlayName(planImageId: string): string {
+  return `${planImageId}-underlay.jpg`
+}

@@ -4,6 +4,7 @@ import { stringify } from 'csv-stringify/sync'
 import { csvTables } from '../../app/packet/csv-tables.ts'
 import type { PacketInput } from '../../app/packet/packet-input.ts'
 import { planGeoJson } from '../../app/packet/plan-geojson.ts'
+import { supportingPicturesTable } from '../../app/packet/supporting-pictures.ts'
 import { howToVerifyText } from '../../app/packet/verifying.ts'
 import { drawPlan } from '../../app/roof/draw-plan.ts'
 import { planToSvg } from '../../app/roof/plan-svg.ts'
@@ -23,6 +24,8 @@ export function bundleFiles({
   const { caseFile } = input
   const { job } = caseFile
   const geojson = planGeoJson(caseFile)
+  const supporting = supportingPicturesTable(input)
+  const { frontAzimuthDeg, doorAt } = job.sheet.property
   return [
     { name: 'packet.pdf', path: pdf },
     text(
@@ -34,14 +37,11 @@ export function bundleFiles({
         programVersion: input.programVersion,
       }),
     ),
-    ...csvTables(caseFile).map(({ name, header, rows }) =>
+    ...[...csvTables(caseFile), ...(supporting === null ? [] : [supporting])].map(({ name, header, rows }) =>
       text(name, stringify([[...header], ...rows.map((row) => [...row])], { bom: true, record_delimiter: 'windows' })),
     ),
     text('log.jsonl', input.log.map((entry) => `${canonicalize(entry) ?? ''}\n`).join('')),
-    text(
-      'plan.svg',
-      planToSvg(drawPlan({ ...caseFile, frame: job.frame, frontAzimuthDeg: job.sheet.property.frontAzimuthDeg })),
-    ),
+    text('plan.svg', planToSvg(drawPlan({ ...caseFile, frame: job.frame, frontAzimuthDeg, doorAt }))),
     ...(geojson === null ? [] : [text('plan.geojson', `${JSON.stringify(geojson, null, 1)}\n`)]),
     // The hash recorded on arrival, not one made now: a file that changed since then fails the check, as it should.
     ...files.photos.map(({ storedName, file }) => ({

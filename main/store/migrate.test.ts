@@ -3,9 +3,17 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { AppFailure } from '../../app/contract/app-error.ts'
+import { findChainBreak } from '../../app/evidence/log-chain.ts'
+import { aJob, aPlanImage } from '../../tests/builders/records.ts'
+import { aStoredJob, aStoredPhoto } from '../../tests/builders/store.ts'
 import { connect, inTransaction, row, rows, run, type ReadDb } from './database.ts'
+import { findJob } from './jobs.ts'
+import { wholeLog } from './log.ts'
 import { migrate } from './migrate.ts'
 import { firstLibrary } from './migrations/0001-first-library.ts'
+import { outlines } from './migrations/0002-outlines.ts'
+import { recordEdit } from './record-edits.ts'
+import { planImageTable } from './records/tables.ts'
 
 let folder = ''
 let db: ReadDb
@@ -39,7 +47,7 @@ describe('a new library', () => {
     const backup = vi.fn<() => void>()
     migrate(db, { backup })
     expect(backup).not.toHaveBeenCalled()
-    expect(versionOf(db)).toBe(2)
+    expect(versionOf(db)).toBe(3)
     for (const name of ['jobs', 'photos', 'outlines', 'facets', 'findings', 'readings', 'log', 'steps', 'search_words'])
       expect(tableNames()).toContain(JSON.stringify({ name }))
   })
@@ -70,9 +78,50 @@ describe('an older library', () => {
     const backup = vi.fn<() => void>()
     migrate(db, { backup })
     expect(backup).toHaveBeenCalledTimes(1)
-    expect(versionOf(db)).toBe(2)
+    expect(versionOf(db)).toBe(3)
     expect(row(db, 'select value from settings')).toEqual({ value: 'Ada' })
     expect(rows(db, 'select * from outlines')).toEqual([])
+  })
+
+  it('of the second version, with a job in it, gets a place for images under the plan and loses nothing', () => {
+    migrate(db, { backup: () => undefined, steps: [firstLibrary, outlines] })
+    const job = aStoredJob(db, aJob())
+    const photo = aStoredPhoto(db, job)
+    // As the second version wrote a sheet: nobody had marked a door then.
+    const { doorAt, ...property } = job.sheet.property
+    expect(doorAt).toBeNull()
+    inTransaction(db, (write) => {
+      const sheet = JSON.stringify({ ...job.sheet, property })
+      run(write, 'update jobs set sheet = :sheet where id = :id', { sheet, id: job.id })
+      const outline = "insert into outlines (id, job_id, name, data) values ('o', :id, 'Main roof', '{}')"
+      run(write, outline, { id: job.id })
+      recordEdit(write, job.id, {
+        actor: 'Ada',
+        atMs: 1,
+        summary: 'Tag',
+        writes: [{ record: 'photo', id: photo.id, after: { ...photo.tags, caption: 'before' } }],
+      })
+    })
+    const before = ['photos', 'cameras', 'outlines', 'log', 'steps'].map((name) => rows(db, `select * from ${name}`))
+    migrate(db, { backup: () => undefined })
+    expect(versionOf(db)).toBe(3)
+    expect(['photos', 'cameras', 'outlines', 'log', 'steps'].map((name) => rows(db, `select * from ${name}`))).toEqual(
+      before,
+    )
+    expect(before.every((kept) => kept.length > 0)).toBe(true)
+    expect(findJob(db, job.id)?.job).toEqual(job)
+    expect(planImageTable.list(db, job.id)).toEqual([])
+    const image = aPlanImage()
+    inTransaction(db, (write) =>
+      recordEdit(write, job.id, {
+        actor: 'Ada',
+        atMs: 2,
+        summary: 'Lay',
+        writes: [{ record: 'plan-image', id: image.id, after: image }],
+      }),
+    )
+    expect(planImageTable.list(db, job.id)).toEqual([image])
+    expect(findChainBreak(wholeLog(db, job.id))).toBeNull()
   })
 
   it('is backed up as it stands before anything changes', () => {

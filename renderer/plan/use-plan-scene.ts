@@ -8,17 +8,17 @@ import type { PlanHighlights } from './plan-shapes.tsx'
 import { usePlanStage } from './use-plan-stage.ts'
 
 /** The open job's plan, what of it is selected, and the stage it is shown on. */
-export function usePlanScene(showsCameras: boolean): PlanScene {
+export function usePlanScene(showsCameras: boolean, showsLengths = true): PlanScene {
   const { facets, findings, photos, job } = useJob()
   const { frame } = job
-  const { frontAzimuthDeg } = job.sheet.property
+  const { frontAzimuthDeg, doorAt } = job.sheet.property
   const drawing = useMemo(
-    () => drawPlan({ facets, findings, photos: showsCameras ? photos : [], frame, frontAzimuthDeg }),
-    [facets, findings, photos, frame, frontAzimuthDeg, showsCameras],
+    () => drawPlan({ facets, findings, photos: showsCameras ? photos : [], frame, frontAzimuthDeg, doorAt }),
+    [facets, findings, photos, frame, frontAzimuthDeg, doorAt, showsCameras],
   )
   const highlights = usePlanHighlights()
   const stage = usePlanStage(drawing.bounds)
-  return useMemo(() => ({ stage, drawing, highlights }), [stage, drawing, highlights])
+  return useMemo(() => ({ stage, drawing, highlights, showsLengths }), [stage, drawing, highlights, showsLengths])
 }
 
 function usePlanHighlights(): PlanHighlights {

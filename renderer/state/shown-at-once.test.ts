@@ -12,6 +12,7 @@ const snapshot = jobSnapshotSchema.parse({
   cameras: [],
   findings: [],
   readings: [],
+  planImages: [],
   attachments: [],
   packets: [],
   history: { undo: null, redo: null },

@@ -20,6 +20,7 @@ export function aPacketInput(given: Partial<PacketInput> = {}): PacketInput {
   return {
     caseFile: aCaseFile(),
     attachments: [],
+    planImages: [],
     log,
     headHash: log.at(-1)?.hash ?? '',
     revision: null,

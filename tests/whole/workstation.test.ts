@@ -13,6 +13,7 @@ import { lookingBack } from './steps/looking-back.ts'
 import { outliningTheRoof } from './steps/outlining-the-roof.ts'
 import { taggingPhotos } from './steps/tagging-photos.ts'
 import { takingPhotosIn } from './steps/taking-photos-in.ts'
+import { tracingAnImage } from './steps/tracing-an-image.ts'
 import type { Work } from './steps/work.ts'
 import { writingFindings } from './steps/writing-findings.ts'
 import { zonesAndQuantities } from './steps/zones-and-quantities.ts'
@@ -62,6 +63,9 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('outlines', () => {
     outliningTheRoof(work)
+  })
+  describe('an image under the roof plan', () => {
+    tracingAnImage(work)
   })
   describe('tagging photos', () => {
     taggingPhotos(work)
