@@ -14,14 +14,16 @@ import {
   jobIdSchema,
   outlineIdSchema,
   photoIdSchema,
+  planImageIdSchema,
   readingIdSchema,
   videoIdSchema,
 } from '../job/ids.ts'
-import { planFrameSchema } from '../job/places.ts'
+import { planFrameSchema, planPointSchema } from '../job/places.ts'
 import { jobSheetSchema } from '../job/sheet.ts'
 import { edgeKindSchema, edgeOfFacetSchema } from '../roof/edge-by-hand.ts'
 import { facetSchema } from '../roof/facet.ts'
 import { houseOutlineSchema } from '../roof/house-outline.ts'
+import { planImageSchema } from '../roof/plan-image.ts'
 import { write } from './procedure.ts'
 
 const inJob = { jobId: jobIdSchema }
@@ -68,10 +70,26 @@ export function patchedTags(tags: PhotoTags, patch: PhotoTagsPatch): PhotoTags {
     ...(placedBetween === null ? {} : { placedBetween }),
   }
 }
+/** A patch of an image under the plan: only the fields given are changed. */
+export const planImagePatchSchema = z
+  .object({
+    kind: planImageSchema.shape.kind,
+    label: planImageSchema.shape.label,
+    source: planImageSchema.shape.source.removeDefault(),
+    isShown: planImageSchema.shape.isShown.removeDefault(),
+    opacityPercent: planImageSchema.shape.opacityPercent.removeDefault(),
+    knownLine: planImageSchema.shape.knownLine.removeDefault(),
+    imageUpAzimuthDeg: planImageSchema.shape.imageUpAzimuthDeg.removeDefault(),
+    held: planImageSchema.shape.held,
+  })
+  .partial()
+export type PlanImagePatch = z.output<typeof planImagePatchSchema>
 
 /** Every edit is one step of undo and one entry of the evidence log. */
 export const editProcedures = {
   'sheet.save': write(z.object({ ...inJob, sheet: jobSheetSchema }), done),
+  /** Marks where the front door is on the plan; null takes the mark off. */
+  'sheet.mark-door': write(z.object({ ...inJob, doorAt: planPointSchema.nullable() }), done),
   'frame.save': write(z.object({ ...inJob, frame: planFrameSchema }), done),
   /** Adds an outline when `id` is null. Its facets are built anew in the same step. */
   'outlines.save': write(
@@ -148,6 +166,10 @@ export const editProcedures = {
     z.object({ id: readingIdSchema, number: z.number().int() }),
   ),
   'readings.remove': write(z.object({ ...inJob, id: readingIdSchema }), done),
+  /** Changes what is said of an image under the plan, or how it lies. Showing one hides the others. */
+  'plan-images.save': write(z.object({ ...inJob, id: planImageIdSchema, set: planImagePatchSchema }), done),
+  /** Takes an image off the plan; its file stays with the job. */
+  'plan-images.remove': write(z.object({ ...inJob, id: planImageIdSchema }), done),
   'history.undo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),
   'history.redo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),
 }

@@ -12,6 +12,8 @@ export const fileRefSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('packet'), id: z.string() }),
   z.object({ kind: z.literal('bundle'), id: z.string() }),
   z.object({ kind: z.literal('draft'), id: z.string() }),
+  /** An image under the plan, by the image's record. */
+  z.object({ kind: z.literal('underlay'), id: z.string() }),
 ])
 export type FileRef = z.output<typeof fileRefSchema>
 

@@ -1,5 +1,6 @@
 import { z } from 'zod'
-import { jobIdSchema } from '../job/ids.ts'
+import { jobIdSchema, planImageIdSchema } from '../job/ids.ts'
+import { planImageSchema } from '../roof/plan-image.ts'
 import { read, write } from './procedure.ts'
 
 /** A file that was not taken in, or came in with something missing, and why. */
@@ -47,6 +48,15 @@ export type IntakeSource = z.output<typeof intakeSourceSchema>
 export const intakeProcedures = {
   /** Takes files and folders into a job. Answers at once; progress comes as events. */
   'intake.start': write(z.object({ jobId: jobIdSchema, from: intakeSourceSchema }), z.object({ taskId: z.string() })),
+  /** Takes one picture in to be laid under the plan. It becomes a supporting picture of the job, not a photo. */
+  'plan-images.add': write(
+    z.object({
+      jobId: jobIdSchema,
+      from: intakeSourceSchema,
+      about: planImageSchema.pick({ kind: true, label: true, source: true }),
+    }),
+    z.object({ id: planImageIdSchema }),
+  ),
   'tasks.list': read(z.object({}), z.object({ tasks: z.array(taskStateSchema) })),
   'tasks.show': read(z.object({ taskId: z.string() }), taskStateSchema),
   'tasks.cancel': read(z.object({ taskId: z.string() }), z.object({})),

@@ -11,6 +11,7 @@ import { jobNumberSchema, jobSchema } from '../job/job.ts'
 import { jobSheetSchema } from '../job/sheet.ts'
 import { facetSchema } from '../roof/facet.ts'
 import { houseOutlineSchema } from '../roof/house-outline.ts'
+import { planImageSchema } from '../roof/plan-image.ts'
 import { read, write } from './procedure.ts'
 
 export const jobSummarySchema = z.object({
@@ -63,6 +64,7 @@ export const jobSnapshotSchema = z.object({
   cameras: z.array(cameraSchema),
   findings: z.array(findingSchema),
   readings: z.array(readingSchema),
+  planImages: z.array(planImageSchema),
   attachments: z.array(attachmentSchema),
   packets: z.array(packetSummarySchema),
   history: historyStateSchema,

@@ -15,6 +15,7 @@ export const recordKindSchema = z.enum([
   'reading',
   'video',
   'attachment',
+  'plan-image',
 ])
 export type RecordKind = z.output<typeof recordKindSchema>
 

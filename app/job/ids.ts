@@ -34,3 +34,7 @@ export const videoIdSchema = idSchema('VideoId')
 export type VideoId = z.output<typeof videoIdSchema>
 
 export const attachmentIdSchema = idSchema('AttachmentId')
+
+/** An image laid under the plan. */
+export const planImageIdSchema = idSchema('PlanImageId')
+export type PlanImageId = z.output<typeof planImageIdSchema>

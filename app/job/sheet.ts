@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { azimuthDegSchema, geoPointSchema } from './places.ts'
+import { azimuthDegSchema, geoPointSchema, planPointSchema } from './places.ts'
 import { calendarDateSchema, timeZoneSchema } from './calendar.ts'
 import { windEditionSchema } from '../roof/zones/edition.ts'
 
@@ -42,6 +42,8 @@ export const jobSheetSchema = z.object({
       timeZone: timeZoneSchema.or(z.literal('')).default(''),
       /** Direction that the front of the house faces. */
       frontAzimuthDeg: azimuthDegSchema.nullable().default(null),
+      /** Where the front door is on the plan, when somebody marked it. */
+      doorAt: planPointSchema.nullable().default(null),
       storeys: positive(20),
       meanRoofHeightFt: positive(500),
       /** Least horizontal dimension of the building between its walls; null: taken from the plan. */

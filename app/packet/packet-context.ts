@@ -97,6 +97,7 @@ export function makeContext(input: PacketInput): PacketContext {
       photos,
       frame: job.frame,
       frontAzimuthDeg: job.sheet.property.frontAzimuthDeg,
+      doorAt: job.sheet.property.doorAt,
     }),
   }
 }

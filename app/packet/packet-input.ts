@@ -2,6 +2,7 @@ import type { Attachment } from '../evidence/attachment.ts'
 import type { CaseFile } from '../evidence/case-file.ts'
 import type { LogEntry } from '../evidence/log-entry.ts'
 import type { Video } from '../evidence/video.ts'
+import type { PlanImage } from '../roof/plan-image.ts'
 import type { PacketOptions } from './options.ts'
 
 /** Everything that a packet is made from. */
@@ -9,6 +10,8 @@ export interface PacketInput {
   readonly caseFile: CaseFile
   readonly attachments: readonly Attachment[]
   readonly videos: readonly Video[]
+  /** Pictures under the plan; their files are among the attachments or the photos. */
+  readonly planImages: readonly PlanImage[]
   /** The whole evidence log, oldest first. */
   readonly log: readonly LogEntry[]
   /** Hash of the log's last entry, 64 hex digits; empty when nothing is logged yet. */

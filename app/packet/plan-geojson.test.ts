@@ -32,7 +32,8 @@ describe('plan.geojson', () => {
     const job = aJob({ frame: { anchor } })
     const facet = aFacet()
     const reversed = aFacet({ outline: [...facet.outline].reverse() })
-    const features = planGeoJson(aCaseFile({ job, facets: [facet, reversed] }))?.features ?? []
+    const all = planGeoJson(aCaseFile({ job, facets: [facet, reversed] }))?.features ?? []
+    const features = all.filter(({ properties }) => properties['kind'] === 'facet')
     expect(features).toHaveLength(2)
     for (const { geometry } of features) {
       if (geometry.type !== 'Polygon') throw new Error('A facet is a polygon.')
@@ -45,6 +46,24 @@ describe('plan.geojson', () => {
       }, 0)
       expect(twiceArea).toBeGreaterThan(0)
     }
+  })
+
+  it('has the front door as a point, and the front as a line that runs out from the roof the way the front faces', () => {
+    const property = { frontAzimuthDeg: 90, doorAt: { xFt: DEGREE_LON_FT / 1000, yFt: 0 } }
+    const job = aJob({ frame: { anchor }, sheet: { property } })
+    const outline = [
+      { xFt: -10, yFt: -10 },
+      { xFt: 10, yFt: -10 },
+      { xFt: 10, yFt: 10 },
+    ]
+    const features = planGeoJson(aCaseFile({ job, facets: [aFacet({ outline })] }))?.features ?? []
+    const [facet, door, front] = features
+    expect(facet?.properties).toMatchObject({ kind: 'facet', name: expect.stringMatching(/./) })
+    expect(door).toMatchObject({ id: 'front-door', properties: { kind: 'front-door' } })
+    expect(door?.geometry.coordinates).toEqual([expect.closeTo(-82.449, 6), expect.closeTo(27.95, 6)])
+    expect(front).toMatchObject({ id: 'front', geometry: { type: 'LineString' }, properties: { faces_deg: 90 } })
+    const eastOf = (ft: number) => [expect.closeTo(anchor.lonDeg + ft / DEGREE_LON_FT, 6), expect.closeTo(27.95, 6)]
+    expect(front?.geometry.coordinates).toEqual([eastOf(10), eastOf(20)])
   })
 
   it('draws line and area pins as lines and polygons', () => {

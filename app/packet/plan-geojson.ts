@@ -4,10 +4,11 @@ import type { GeoPoint, PlanFrame, PlanPoint } from '../job/places.ts'
 import { facetGeometry } from '../roof/facet-geometry.ts'
 import type { Facet } from '../roof/facet.ts'
 import { facetName, houseOf } from '../roof/house.ts'
-import { planToGeo } from '../roof/plan-frame.ts'
 import { zonePieces } from '../roof/zones/edge-zones.ts'
 import { findingZone, findingZoneWords } from '../roof/zones/finding-zone.ts'
 import { jobZones, type JobZones } from '../roof/zones/job-zones.ts'
+import type { JobSheet } from '../job/sheet.ts'
+import { planToGeo, sheetDirection } from '../roof/plan-frame.ts'
 import { whatWords } from './finding-words.ts'
 
 /** Longitude and latitude, degrees WGS84, as GeoJSON (RFC 7946) orders them. */
@@ -45,6 +46,7 @@ export function planGeoJson({ job, facets, findings }: CaseFile): PlanGeoJson | 
     type: 'FeatureCollection',
     features: [
       ...facets.map((facet) => facetFeature(facet, facetName(facet, house), place)),
+      ...frontFeatures(job.sheet.property, { facets, frame, place }),
       ...(zones.kind === 'drawn' ? zoneFeatures(zones, facets, place) : []),
       ...findings.flatMap((finding) =>
         finding.pin === null ? [] : [pinFeature(finding, { pin: finding.pin, place, zones })],
@@ -101,6 +103,40 @@ function zoneFeatures(zones: JobZones, facets: readonly Facet[], place: Place): 
       }
     }),
   )
+}
+
+/** How far the line that says which way the front faces runs out from the roof, feet. */
+const FRONT_OFF_ROOF_FT = 10
+
+/** The front door as a point, and the way the front faces as a line out from the roof's middle. North needs no mark here. */
+function frontFeatures(
+  { frontAzimuthDeg, doorAt }: JobSheet['property'],
+  { facets, frame, place }: { facets: readonly Facet[]; frame: PlanFrame; place: Place },
+): readonly Feature[] {
+  const door: readonly Feature[] =
+    doorAt === null
+      ? []
+      : [
+          {
+            type: 'Feature',
+            id: 'front-door',
+            geometry: { type: 'Point', coordinates: place(doorAt) },
+            properties: { kind: 'front-door', label: 'Front door' },
+          },
+        ]
+  const corners = facets.flatMap(({ outline }) => outline)
+  if (frontAzimuthDeg === null || corners.length === 0) return door
+  const way = sheetDirection(frontAzimuthDeg, frame.upAzimuthDeg)
+  const middle = { xFt: middleOf(corners.map(({ xFt }) => xFt)), yFt: middleOf(corners.map(({ yFt }) => yFt)) }
+  const reachFt = Math.max(...corners.map(({ xFt, yFt }) => (xFt - middle.xFt) * way.x + (yFt - middle.yFt) * way.y))
+  const out = (ft: number) => place({ xFt: middle.xFt + way.x * ft, yFt: middle.yFt + way.y * ft })
+  const line: Geometry = { type: 'LineString', coordinates: [out(reachFt), out(reachFt + FRONT_OFF_ROOF_FT)] }
+  const properties = { kind: 'front', label: 'Front', faces_deg: frontAzimuthDeg }
+  return [...door, { type: 'Feature', id: 'front', geometry: line, properties }]
+}
+
+function middleOf(values: readonly number[]): number {
+  return (Math.min(...values) + Math.max(...values)) / 2
 }
 
 interface PinOnEarth {

@@ -18,6 +18,7 @@ describe('the plan of a job with nothing drawn yet', () => {
       bounds: { minXFt: -30, minYFt: -30, maxXFt: 30, maxYFt: 30 },
       upAzimuthDeg: 0,
       frontAzimuthDeg: null,
+      doorAt: null,
       facets: [],
       edges: [],
       pins: [],

@@ -27,13 +27,19 @@ export function drawPlan(input: {
   readonly frontAzimuthDeg: number | null
   /** The edge zones, where they are to be drawn. */
   readonly zones?: JobZones
+  readonly doorAt?: PlanPoint | null
 }): PlanDrawing {
-  const { facets, frame } = input
+  const { facets, frame, doorAt = null } = input
   const pins = input.findings.flatMap((finding) => (finding.pin === null ? [] : [pinShape(finding, finding.pin)]))
   return {
-    bounds: boundsOf([...facets.flatMap((facet) => facet.outline), ...pins.flatMap((pin) => pin.points)]),
+    bounds: boundsOf([
+      ...facets.flatMap((facet) => facet.outline),
+      ...pins.flatMap((pin) => pin.points),
+      ...(doorAt === null ? [] : [doorAt]),
+    ]),
     upAzimuthDeg: frame.upAzimuthDeg,
     frontAzimuthDeg: input.frontAzimuthDeg,
+    doorAt,
     facets: facets.map((facet) => facetShape(facet, frame)),
     edges: edgeShapes(facets, frame.upAzimuthDeg),
     pins,

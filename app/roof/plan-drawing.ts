@@ -15,6 +15,8 @@ export interface PlanDrawing {
   readonly upAzimuthDeg: Degrees
   /** Direction that the front of the house faces, for the front marker; null when not known. */
   readonly frontAzimuthDeg: Degrees | null
+  /** The front door, where somebody marked it. */
+  readonly doorAt?: PlanPoint | null
   readonly facets: readonly FacetShape[]
   readonly edges: readonly EdgeShape[]
   readonly pins: readonly PinShape[]

@@ -20,6 +20,7 @@ import { nearDoublesArea } from './near-doubles-area.ts'
 import { packetArea } from './packet-area.ts'
 import { outlinesArea } from './outlines-area.ts'
 import { placementArea } from './placement-area.ts'
+import { planImagesArea } from './plan-images-area.ts'
 import { facetsArea } from './roof-area.ts'
 import { servedFile, type ServedFile } from './served-files.ts'
 import { createTaskList, type TaskList } from './task-list.ts'
@@ -126,6 +127,7 @@ function allHandlers(world: DeskWorld): Handlers {
     ...sheetArea(world),
     ...outlinesArea(world),
     ...facetsArea(world),
+    ...planImagesArea(world),
     ...photosArea(world),
     ...marksArea(world),
     ...nearDoublesArea(world),

@@ -15,6 +15,7 @@ import type { DeskWorld } from './desk-world.ts'
 import { announceChange, editJob } from './edit-job.ts'
 import type { Area } from './handlers.ts'
 import { clockWords, taggingWords } from './edit-words.ts'
+import { planImagesInFrame } from './plan-images-area.ts'
 import { facetsInFrame } from './roof-area.ts'
 import { needJob } from './snapshot.ts'
 
@@ -27,10 +28,27 @@ export function sheetArea(world: DeskWorld): Area<'sheet'> & Area<'frame'> {
         writes: [{ record: 'sheet', id: jobId, after: sheet }],
         result: {},
       })),
+    'sheet.mark-door': ({ jobId, doorAt }) =>
+      editJob(world, jobId, (db) => {
+        const { sheet } = needJob(db, jobId).job
+        const before = sheet.property.doorAt
+        return {
+          summary:
+            doorAt === null
+              ? "Take the front door's mark off the plan"
+              : `${before === null ? 'Mark' : 'Move'} the front door on the plan`,
+          writes: [{ record: 'sheet', id: jobId, after: { ...sheet, property: { ...sheet.property, doorAt } } }],
+          result: {},
+        }
+      }),
     'frame.save': ({ jobId, frame }) =>
       editJob(world, jobId, (db) => ({
         summary: "Change the plan's place and direction",
-        writes: [{ record: 'frame', id: jobId, after: frame }, ...facetsInFrame(db, jobId, frame)],
+        writes: [
+          { record: 'frame', id: jobId, after: frame },
+          ...facetsInFrame(db, jobId, frame),
+          ...planImagesInFrame(db, jobId, frame),
+        ],
         result: {},
       })),
   }

@@ -29,7 +29,7 @@ export function intakeArea(world: DeskWorld): Area<'intake'> & Area<'tasks'> {
   return {
     'intake.start': async ({ jobId, from }) => {
       const { job } = needJob(world.library.db, jobId)
-      const files = await filesOf(world, from)
+      const files = await intakeFiles(world, from)
       const taskId = world.tasks.start(
         { jobId, kind: 'intake', title: `Taking ${files.length} files into job ${job.number}` },
         async (handle) => {
@@ -109,7 +109,8 @@ export function uploadFolder(world: DeskWorld, uploadId: string): string {
   return join(world.library.layout.incoming, uploadId)
 }
 
-async function filesOf(world: DeskWorld, from: IntakeSource): Promise<readonly Waiting[]> {
+/** The files that an intake names. @throws AppFailure when there are none */
+export async function intakeFiles(world: DeskWorld, from: IntakeSource): Promise<readonly Waiting[]> {
   const files =
     from.kind === 'paths' ? await findFiles(from.paths) : await uploadedFiles(uploadFolder(world, from.uploadId))
   if (files.length === 0)

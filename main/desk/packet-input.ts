@@ -22,6 +22,7 @@ export function packetInput(
     caseFile: snapshot,
     attachments: snapshot.attachments,
     videos: snapshot.videos,
+    planImages: snapshot.planImages,
     log: [...wholeLog(world.library.db, snapshot.job.id)],
     headHash: snapshot.log.headHash,
     operator: world.operator(),

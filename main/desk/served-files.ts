@@ -1,12 +1,14 @@
 import { mkdir, readFile, stat } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { FileRef } from '../../app/contract/files.ts'
-import { derivedNames, photoFolder } from '../library/layout.ts'
+import { derivedNames, photoFolder, underlayName } from '../library/layout.ts'
 import { makePreviews } from '../library/previews/make-previews.ts'
 import { renderAtSize } from '../library/previews/render-at-size.ts'
+import { makeUnderlayPicture } from '../library/previews/underlay-picture.ts'
 import { writeWhole } from '../library/write-file.ts'
 import { findPacket } from '../store/packets.ts'
 import { findAttachment } from '../store/records/attachments.ts'
+import { planImageOriginal } from '../store/records/plan-images.ts'
 import { findPhoto, type StoredPhoto } from '../store/records/photos.ts'
 import { findVideo } from '../store/records/videos.ts'
 import type { DeskWorld } from './desk-world.ts'
@@ -63,6 +65,8 @@ async function locate(world: DeskWorld, ref: FileRef): Promise<ServedFile | null
       const path = join(needJobLayout(world.library, video.jobId).originals, video.storedName)
       return { path, mediaType: playedType(video.file.mediaType), saveAs: null }
     }
+    case 'underlay':
+      return underlayFile(world, ref.id)
     case 'attachment': {
       const kept = findAttachment(db, ref.id)
       if (kept === null) return null
@@ -126,6 +130,23 @@ async function derivedFile(
     await mkdir(places.derived, { recursive: true })
     await writeWhole(join(places.derived, names.preview), made.preview)
     await writeWhole(join(places.derived, names.thumbnail), made.thumbnail)
+  }
+  return { path, mediaType: 'image/jpeg', saveAs: null }
+}
+
+/** The picture under the plan, made when it is first asked for; none when its original is gone or can't be shown. */
+async function underlayFile(world: DeskWorld, id: string): Promise<ServedFile | null> {
+  const { db } = world.library
+  const original = planImageOriginal(db, id)
+  if (original === null) return null
+  const places = needJobLayout(world.library, original.jobId)
+  const path = join(places.derived, underlayName(id))
+  if (((await sizeOf(path)) ?? 0) === 0) {
+    const bytes = await readFile(join(places[original.folder], original.storedName)).catch(() => null)
+    const made = bytes === null ? null : await makeUnderlayPicture(bytes, original.file)
+    if (made === null) return null
+    await mkdir(places.derived, { recursive: true })
+    await writeWhole(path, made)
   }
   return { path, mediaType: 'image/jpeg', saveAs: null }
 }

@@ -68,3 +68,8 @@ export function derivedNames(photoId: string): Record<'preview' | 'thumbnail' | 
 export function photoFolder(places: JobLayout, photo: { readonly still: unknown }): string {
   return photo.still === null ? places.originals : places.stills
 }
+
+/** The picture made for drawing over, of an image under the plan; it can be made again. */
+export function underlayName(planImageId: string): string {
+  return `${planImageId}-underlay.jpg`
+}

@@ -8,6 +8,7 @@ import { isInBundle } from '../../app/packet/videos-in-bundle.ts'
 import { videoLabel } from '../../app/evidence/video-label.ts'
 import { photoFolder } from '../library/layout.ts'
 import { planGeoJson } from '../../app/packet/plan-geojson.ts'
+import { supportingPicturesTable } from '../../app/packet/supporting-pictures.ts'
 import { howToVerifyText } from '../../app/packet/verifying.ts'
 import { drawPlan } from '../../app/roof/draw-plan.ts'
 import { planToSvg } from '../../app/roof/plan-svg.ts'
@@ -37,6 +38,8 @@ export function bundleFiles({
     sha256: photo.file.sha256,
   }))
   const geojson = planGeoJson(caseFile)
+  const supporting = supportingPicturesTable(input)
+  const { frontAzimuthDeg, doorAt } = job.sheet.property
   return [
     { name: 'packet.pdf', path: pdf },
     text(
@@ -51,14 +54,15 @@ export function bundleFiles({
           .map(({ number, file }) => ({ label: `${videoLabel(number)} ${file.fileName}`, sha256: file.sha256 })),
       }),
     ),
-    ...csvTables(caseFile, input.videos).map(({ name, header, rows }) =>
-      text(name, stringify([[...header], ...rows.map((row) => [...row])], { bom: true, record_delimiter: 'windows' })),
+    ...[...csvTables(caseFile, input.videos), ...(supporting === null ? [] : [supporting])].map(
+      ({ name, header, rows }) =>
+        text(
+          name,
+          stringify([[...header], ...rows.map((row) => [...row])], { bom: true, record_delimiter: 'windows' }),
+        ),
     ),
     text('log.jsonl', input.log.map((entry) => `${canonicalize(entry) ?? ''}\n`).join('')),
-    text(
-      'plan.svg',
-      planToSvg(drawPlan({ ...caseFile, frame: job.frame, frontAzimuthDeg: job.sheet.property.frontAzimuthDeg })),
-    ),
+    text('plan.svg', planToSvg(drawPlan({ ...caseFile, frame: job.frame, frontAzimuthDeg, doorAt }))),
     ...(geojson === null ? [] : [text('plan.geojson', `${JSON.stringify(geojson, null, 1)}\n`)]),
     // The hash recorded on arrival, not one made now: a file that changed since then fails the check, as it should.
     ...originals.filter(({ isKeptBack }) => !isKeptBack).map(({ name, path, sha256 }) => ({ name, path, sha256 })),

@@ -4,9 +4,17 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { AppFailure } from '../../app/contract/app-error.ts'
+import { findChainBreak } from '../../app/evidence/log-chain.ts'
+import { aJob, aPlanImage } from '../../tests/builders/records.ts'
+import { aStoredJob } from '../../tests/builders/store.ts'
 import { connect, inTransaction, row, rows, run, type ReadDb } from './database.ts'
+import { findJob } from './jobs.ts'
+import { wholeLog } from './log.ts'
 import { migrate } from './migrate.ts'
 import { firstLibrary } from './migrations/0001-first-library.ts'
+import { outlines } from './migrations/0002-outlines.ts'
+import { recordEdit } from './record-edits.ts'
+import { planImageTable } from './records/tables.ts'
 
 let folder = ''
 let db: ReadDb
@@ -91,6 +99,33 @@ describe('an older library', () => {
     ])
     expect(rows(db, 'select id, tags from attachments')).toEqual([{ id: 'a', tags: '{}' }])
     expect(rows(db, 'select * from videos')).toEqual([])
+  })
+
+  it('of the second version, with a job in it, gets a place for images under the plan and loses nothing', () => {
+    migrate(db, { backup: () => undefined, steps: [firstLibrary, outlines] })
+    const job = aStoredJob(db, aJob())
+    inTransaction(db, (write) => {
+      const outline = "insert into outlines (id, job_id, name, data) values ('o', :id, 'Main roof', '{}')"
+      run(write, outline, { id: job.id })
+      run(write, "insert into cameras values ('c', :id, 'Example', 'One', '', '{}')", { id: job.id })
+    })
+    const before = ['cameras', 'outlines', 'log', 'steps'].map((name) => rows(db, `select * from ${name}`))
+    migrate(db, { backup: () => undefined })
+    expect(versionOf(db)).toBe(allSteps)
+    expect(['cameras', 'outlines', 'log', 'steps'].map((name) => rows(db, `select * from ${name}`))).toEqual(before)
+    expect(findJob(db, job.id)?.job).toEqual(job)
+    expect(planImageTable.list(db, job.id)).toEqual([])
+    const image = aPlanImage()
+    inTransaction(db, (write) =>
+      recordEdit(write, job.id, {
+        actor: 'Ada',
+        atMs: 2,
+        summary: 'Lay',
+        writes: [{ record: 'plan-image', id: image.id, after: image }],
+      }),
+    )
+    expect(planImageTable.list(db, job.id)).toEqual([image])
+    expect(findChainBreak(wholeLog(db, job.id))).toBeNull()
   })
 
   it('is backed up as it stands before anything changes', () => {

@@ -12,7 +12,7 @@ import { frameTable, sheetTable } from './records/job-parts.ts'
 import { markupTable } from './records/markups.ts'
 import { photoTagsTable } from './records/photos.ts'
 import type { RecordTable } from './records/record-table.ts'
-import { facetTable, findingTable, outlineTable, readingTable } from './records/tables.ts'
+import { facetTable, findingTable, outlineTable, planImageTable, readingTable } from './records/tables.ts'
 import { videoTagsTable } from './records/videos.ts'
 import { indexRecord } from './search-index.ts'
 
@@ -46,6 +46,7 @@ const tables = {
   reading: checked(readingTable),
   video: checked(videoTagsTable),
   attachment: checked(attachmentTagsTable),
+  'plan-image': checked(planImageTable),
 } satisfies Record<RecordKind, RecordTable<unknown>>
 
 /**

@@ -31,6 +31,7 @@ export function indexRecord(db: WriteDb, jobId: string, { record, id }: { record
     case 'outline':
     case 'camera':
     case 'reading':
+    case 'plan-image':
       return
   }
 }

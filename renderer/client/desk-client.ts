@@ -1,4 +1,4 @@
-import type { Call } from '../../app/contract/contract.ts'
+import type { Call, CallInput, CallOutput } from '../../app/contract/contract.ts'
 import type { DeskEvent } from '../../app/contract/events.ts'
 import type { Reply } from '../../app/contract/procedure.ts'
 import type { JobId } from '../../app/job/ids.ts'
@@ -17,4 +17,10 @@ export interface DeskClient {
     files: readonly File[],
     onProgress: (sentBytes: number, totalBytes: number) => void,
   ): Promise<Reply<{ taskId: string }>>
+  /** Takes one picture into a job to be laid under the plan. */
+  addPlanImage(
+    jobId: JobId,
+    file: File,
+    about: CallInput<'plan-images.add'>['about'],
+  ): Promise<Reply<CallOutput<'plan-images.add'>>>
 }

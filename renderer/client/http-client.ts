@@ -7,7 +7,7 @@ import { readReply, unreachable } from './read-reply.ts'
 
 /** A client that reaches the desk over this page's own address. */
 export function httpClient(): DeskClient {
-  return { call, listen: eventStream(), dropFiles }
+  return { call, listen: eventStream(), dropFiles, addPlanImage }
 }
 
 async function call<Name extends ProcedureName>(name: Name, input: CallInput<Name>): Promise<Reply<CallOutput<Name>>> {
@@ -61,6 +61,26 @@ async function dropFiles(
   files: readonly File[],
   onProgress: (sentBytes: number, totalBytes: number) => void,
 ): Promise<Reply<{ taskId: string }>> {
+  const uploadId = await upload(files, onProgress)
+  return uploadId === null ? unreachable() : call('intake.start', { jobId, from: { kind: 'upload', uploadId } })
+}
+
+async function addPlanImage(
+  jobId: JobId,
+  file: File,
+  about: CallInput<'plan-images.add'>['about'],
+): Promise<Reply<CallOutput<'plan-images.add'>>> {
+  const uploadId = await upload([file], () => undefined)
+  return uploadId === null
+    ? unreachable()
+    : call('plan-images.add', { jobId, about, from: { kind: 'upload', uploadId } })
+}
+
+/** Sends files to the desk; answers the name of the upload, or null when the desk can't be reached. */
+async function upload(
+  files: readonly File[],
+  onProgress: (sentBytes: number, totalBytes: number) => void,
+): Promise<string | null> {
   const uploadId = crypto.randomUUID()
   const totalBytes = files.reduce((sum, file) => sum + file.size, 0)
   let sentBytes = 0
@@ -68,11 +88,11 @@ async function dropFiles(
     const address = `/upload/${uploadId}/${index}?name=${encodeURIComponent(file.name)}`
     const before = sentBytes
     const sent = await send(address, file, (bytes) => onProgress(before + bytes, totalBytes))
-    if (!sent) return unreachable()
+    if (!sent) return null
     sentBytes += file.size
     onProgress(sentBytes, totalBytes)
   }
-  return call('intake.start', { jobId, from: { kind: 'upload', uploadId } })
+  return uploadId
 }
 
 /** `fetch` can't tell how much of a body is sent; the older request can. */

@@ -46,6 +46,11 @@ export function windowClient(bridge: WindowBridge): DeskClient {
       if (paths.length === 0) return noPaths()
       return call('intake.start', { jobId, from: { kind: 'paths', paths } })
     },
+    async addPlanImage(jobId: JobId, file: File, about: CallInput<'plan-images.add'>['about']) {
+      const paths = bridge.pathsOf([file]).filter((path) => path !== '')
+      if (paths.length === 0) return noPaths()
+      return call('plan-images.add', { jobId, about, from: { kind: 'paths', paths } })
+    },
   }
 }
 

@@ -18,6 +18,7 @@ const job = jobSnapshotSchema.parse({
   cameras: [],
   findings: [],
   readings: [],
+  planImages: [],
   attachments: [],
   packets: [],
   history: { undo: null, redo: null },

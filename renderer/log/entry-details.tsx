@@ -125,6 +125,11 @@ function nameRecord({ kind, id }: RecordName, job: JobSnapshot): { name: string;
       if (outline === undefined) return { name: 'an outline that was removed', place: null }
       return { name: `Outline "${outline.name}"`, place: { workspace: 'plan', target: null } }
     }
+    case 'plan-image': {
+      const image = job.planImages.find((one) => one.id === id)
+      if (image === undefined) return { name: 'an image that was taken off the plan', place: null }
+      return { name: `Image "${image.label}"`, place: { workspace: 'plan', target: null } }
+    }
     case 'reading': {
       const reading = job.readings.find((one) => one.id === id)
       if (reading === undefined) return { name: 'a reading that was removed', place: null }

@@ -1,7 +1,7 @@
+import { cameraName } from '../../app/evidence/camera-name.ts'
 import { frameSentence } from '../../app/evidence/placement/frame-words.ts'
 import { useJob } from '../state/job-state.tsx'
 import { usePlacement } from '../state/placement.tsx'
-import { cameraName } from '../time-strip/strip-lanes.ts'
 import styles from './accept-suggestions.module.css'
 
 /** What suggestions rest on: what is missing for them, or what was learned of the cameras' positions. */

@@ -1,9 +1,8 @@
-import { memo, useMemo } from 'react'
+import { memo } from 'react'
 import type { PlanPoint } from '../../app/job/places.ts'
 import type { FacetShape, PlanDrawing } from '../../app/roof/plan-drawing.ts'
 import { classNames } from '../ui/class-names.ts'
-import { type LabelDetail, labelDetails } from './label-detail.ts'
-import { labelPlace } from './label-place.ts'
+import type { FacetPlace } from './lengths/facet-places.ts'
 import { outlinePath } from './outline-path.ts'
 import { hitAttribute } from './plan-hit.ts'
 import styles from './plan-shapes.module.css'
@@ -40,37 +39,20 @@ const FacetOutline = memo(function FacetOutline({ facet, state }: { facet: Facet
   )
 })
 
-interface FacetLabelsProps {
-  readonly facets: PlanDrawing['facets']
-  readonly pins: PlanDrawing['pins']
-  /** Pixels per foot: labels that would not fit are left away. */
-  readonly scale: number
-}
-
-/** The facets' letters with pitch and downhill arrow, clear of the pins, in pixels from the plan's origin. */
-export const FacetLabels = memo(function FacetLabels({ facets, pins, scale }: FacetLabelsProps) {
-  const places = useMemo(() => {
-    const markers = pins.map((pin) => pin.markerAt)
-    return facets.map((facet) => ({ facet, place: labelPlace(facet.outline, facet.labelAt, markers) }))
-  }, [facets, pins])
-  const details = useMemo(
-    () =>
-      labelDetails(
-        places.map(({ place }) => place),
-        scale,
-      ),
-    [places, scale],
-  )
+/** The facets' letters with pitch and downhill arrow, where they were given a place, in pixels from the plan's origin. */
+export const FacetLabels = memo(function FacetLabels({ places }: { readonly places: readonly FacetPlace[] }) {
   return (
     <g>
-      {places.map(({ facet, place }, index) => {
-        const detail = details[index] ?? 'none'
-        return detail === 'none' ? null : (
-          <g key={facet.id} transform={atScale(place.at, scale)}>
+      {places.map(({ facet, at, detail, leadsTo }) => (
+        <g key={facet.id}>
+          {leadsTo === null ? null : (
+            <path className={styles['leader']} d={`M${at.x} ${at.y}L${leadsTo.x} ${leadsTo.y}`} />
+          )}
+          <g transform={`translate(${at.x} ${at.y})`}>
             <FacetLabel facet={facet} detail={detail} />
           </g>
-        )
-      })}
+        </g>
+      ))}
     </g>
   )
 })
@@ -82,7 +64,7 @@ export function atScale(at: PlanPoint, scale: number): string {
 
 interface FacetLabelProps {
   readonly facet: FacetShape
-  readonly detail: Exclude<LabelDetail, 'none'>
+  readonly detail: FacetPlace['detail']
 }
 
 const FacetLabel = memo(function FacetLabel({ facet, detail }: FacetLabelProps) {

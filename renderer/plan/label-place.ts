@@ -32,6 +32,7 @@ export function labelPlace(outline: readonly PlanPoint[], middle: PlanPoint, pin
   return { at: best, roomFt: roomAt(outline, best) }
 }
 
-function roomAt(outline: readonly PlanPoint[], at: PlanPoint): number {
+/** How far the nearest side of an outline is from a place, feet. */
+export function roomAt(outline: readonly PlanPoint[], at: PlanPoint): number {
   return Math.min(...sidesOf(outline).map((side) => lengthFt(nearestOnSide(side, at), at)))
 }

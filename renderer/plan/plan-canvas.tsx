@@ -5,10 +5,14 @@ import { IconButton } from '../ui/icon-button.tsx'
 import { REACH_PX, useCanvasGestures } from './canvas-gestures.ts'
 import { moveByArrow } from './canvas-keys.ts'
 import styles from './plan-canvas.module.css'
+import { DoorSign } from './door/door-sign.tsx'
+import shapes from './plan-shapes.module.css'
 import { type PlanHighlights, PlanShapes } from './plan-shapes.tsx'
 import type { PlanTool } from './plan-tool.ts'
 import { roundLengthFt, toScreen, type PlanView } from './plan-view.ts'
 import { FrontMark, Legend, NorthArrow, ScaleBar } from './sheet-furniture.tsx'
+import { UnderlayCaption, UnderlayPicture } from './underlay/underlay-picture.tsx'
+import { type Underlay, useUnderlay } from './underlay/use-underlay.ts'
 import type { PlanStage } from './use-plan-stage.ts'
 
 /** The plan as every tool shows it. */
@@ -16,6 +20,8 @@ export interface PlanScene {
   readonly stage: PlanStage
   readonly drawing: PlanDrawing
   readonly highlights: PlanHighlights
+  /** True where the lengths of the roof's outside stand beside it. */
+  readonly showsLengths: boolean
 }
 
 interface PlanCanvasProps {
@@ -29,10 +35,12 @@ interface PlanCanvasProps {
 export function PlanCanvas({ scene, tool, children }: PlanCanvasProps) {
   const { stage, drawing } = scene
   const { view } = stage
+  const underlay = useUnderlay(tool.underlay)
   return (
     <div className={styles['frame']}>
       <div className={styles['sheet']}>
-        <DrawingArea scene={scene} tool={tool} />
+        <DrawingArea scene={scene} tool={tool} underlay={underlay} />
+        <UnderlayCaption underlay={underlay} />
         <div className={styles['furniture']}>
           <ScaleBar view={view} />
           <Legend drawing={drawing} />
@@ -47,7 +55,13 @@ export function PlanCanvas({ scene, tool, children }: PlanCanvasProps) {
   )
 }
 
-function DrawingArea({ scene, tool }: { scene: PlanScene; tool: PlanTool }) {
+interface DrawingAreaProps {
+  readonly scene: PlanScene
+  readonly tool: PlanTool
+  readonly underlay: Underlay | null
+}
+
+function DrawingArea({ scene, tool, underlay }: DrawingAreaProps) {
   const { stage, drawing, highlights } = scene
   const { area, view, size } = stage
   const hintId = useId()
@@ -79,9 +93,16 @@ function DrawingArea({ scene, tool }: { scene: PlanScene; tool: PlanTool }) {
           ? 'Arrow keys move the sheet, plus and minus zoom, 0 shows the whole roof. Facets and findings are also listed in tables.'
           : 'Arrow keys move the cross, with Shift in larger steps; Space puts a corner or pin there.'}
       </p>
-      <svg className={styles['svg']} width={size.width} height={size.height} aria-hidden="true">
-        <PlanShapes drawing={drawing} highlights={highlights} view={view} />
+      <svg
+        className={classNames(styles['svg'], underlay !== null && !underlay.isMissing && shapes['overImage'])}
+        width={size.width}
+        height={size.height}
+        aria-hidden="true"
+      >
+        <UnderlayPicture underlay={underlay} view={view} />
+        <PlanShapes drawing={drawing} highlights={highlights} view={view} showsLengths={scene.showsLengths} />
         <FrontMark drawing={drawing} view={view} />
+        <DoorSign drawing={drawing} view={view} />
         {tool.overlay?.(view)}
         <Cross tool={tool} view={view} />
       </svg>

@@ -1,5 +1,5 @@
 import type { PlanPoint } from '../../app/job/places.ts'
-import type { FacetId, FindingId, OutlineId } from '../../app/job/ids.ts'
+import type { FacetId, FindingId, OutlineId, PlanImageId } from '../../app/job/ids.ts'
 
 /** What is being done on the plan. */
 export type PlanMode =
@@ -12,6 +12,9 @@ export type PlanMode =
   /** Drawing an eaves line: a new outline, or a courtyard of one. */
   | { readonly kind: 'outline'; readonly courtyardOf: OutlineId | null }
   | { readonly kind: 'shape-outline'; readonly outlineId: OutlineId }
+  /** Laying an image under the plan; null while one is added. */
+  | { readonly kind: 'image'; readonly imageId: PlanImageId | null }
+  | { readonly kind: 'door' }
   /** Putting a pin down, for a finding or for a new one. */
   | { readonly kind: 'pin'; readonly findingId: FindingId | null }
 

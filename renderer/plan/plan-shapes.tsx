@@ -1,6 +1,9 @@
+import { useMemo } from 'react'
 import { CameraMarks } from './camera-marks.tsx'
 import { ByHandMarks, EdgeLines } from './edge-lines.tsx'
 import { FacetLabels, FacetShapes } from './facet-shapes.tsx'
+import { LengthLabels } from './lengths/length-labels.tsx'
+import { planLabels } from './lengths/plan-labels.ts'
 import { PinLines, PinMarks } from './pin-marks.tsx'
 import type { PlanDrawing } from '../../app/roof/plan-drawing.ts'
 import type { ShapeState } from './facet-shapes.tsx'
@@ -18,15 +21,18 @@ interface PlanShapesProps {
   readonly drawing: PlanDrawing
   readonly highlights: PlanHighlights
   readonly view: PlanView
+  /** True where the lengths of the roof's outside stand beside it. */
+  readonly showsLengths?: boolean
 }
 
 /**
  * The whole drawing, for use inside an SVG. Lines and areas stand in plan feet under one transform; letters, pins and
  * cameras keep their size on the screen and only change place. Panning changes nothing but the two transforms.
  */
-export function PlanShapes({ drawing, highlights, view }: PlanShapesProps) {
+export function PlanShapes({ drawing, highlights, view, showsLengths = false }: PlanShapesProps) {
   const { originX, originY, scale } = view
   const { facets, pins } = drawing
+  const labels = useMemo(() => planLabels(drawing, scale, showsLengths), [drawing, scale, showsLengths])
   return (
     <>
       <g transform={`translate(${originX} ${originY}) scale(${scale} ${-scale})`}>
@@ -38,7 +44,8 @@ export function PlanShapes({ drawing, highlights, view }: PlanShapesProps) {
       <g transform={`translate(${originX} ${originY})`}>
         <CameraMarks cameras={drawing.cameras} stateOf={highlights.photo} scale={scale} />
         <ByHandMarks edges={drawing.edges} scale={scale} />
-        <FacetLabels facets={facets} pins={pins} scale={scale} />
+        <FacetLabels places={labels.facets} />
+        <LengthLabels lengths={labels.lengths} />
         <PinMarks pins={pins} stateOf={highlights.finding} scale={scale} />
       </g>
     </>

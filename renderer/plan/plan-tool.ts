@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react'
 import type { PlanPoint } from '../../app/job/places.ts'
+import type { PlanImage } from '../../app/roof/plan-image.ts'
 import type { PlanHit } from './plan-hit.ts'
 import type { PlanView } from './plan-view.ts'
 
@@ -33,6 +34,8 @@ export interface PlanTool {
   readonly cross: { readonly at: PlanPoint | null; onMove(at: PlanPoint): void; onPlace(): void } | null
   /** A digit typed over the sheet starts a typed entry. */
   onDigit?(typed: string): void
+  /** The image under the plan as the tool lays it now, in place of the one that is kept. */
+  readonly underlay?: PlanImage
   /** Drawn above the plan, in screen coordinates. */
   readonly overlay?: (view: PlanView) => ReactNode
   /** Controls placed over the plan, in screen coordinates. */

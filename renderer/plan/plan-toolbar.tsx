@@ -12,11 +12,15 @@ interface PlanToolbarProps {
   readonly onCameras: (shown: boolean) => void
   readonly showsZones: boolean
   readonly onZones: (shown: boolean) => void
+  readonly showsLengths: boolean
+  readonly onLengths: (shown: boolean) => void
   readonly onOutline: () => void
   readonly onShapeOutline: () => void
   readonly onDraw: () => void
   readonly onShape: () => void
   readonly onPin: () => void
+  readonly onImage: () => void
+  readonly onDoor: () => void
   readonly onSheet: () => void
 }
 
@@ -40,7 +44,16 @@ export function PlanToolbar(props: PlanToolbarProps) {
       <Button onPress={props.onPin} isDisabled={mode !== 'look'}>
         Place a pin <KeyHint keys="P" />
       </Button>
+      <Button onPress={props.onImage} isDisabled={mode !== 'look'}>
+        Image <KeyHint keys="I" />
+      </Button>
+      <Button onPress={props.onDoor} isDisabled={mode !== 'look'}>
+        Front door <KeyHint keys="F" />
+      </Button>
       <span className={styles['gap']} />
+      <Checkbox isSelected={props.showsLengths} onChange={props.onLengths}>
+        Lengths
+      </Checkbox>
       <Checkbox isSelected={props.showsCameras} onChange={props.onCameras}>
         Cameras
       </Checkbox>

@@ -10,6 +10,7 @@ import { EmptyState } from '../ui/empty-state.tsx'
 import { IconButton } from '../ui/icon-button.tsx'
 import { CamerasNote } from './cameras-note.tsx'
 import { DrawMode } from './draw-mode.tsx'
+import { DoorMode } from './door/door-mode.tsx'
 import { facetUnderPin } from './facet-at.ts'
 import { FacetsTable } from './facets-table.tsx'
 import { LookMode } from './look-mode.tsx'
@@ -24,6 +25,7 @@ import styles from './plan-workspace.module.css'
 import { QuantitiesButton } from './quantities/quantities-button.tsx'
 import { ShapeMode } from './shape-mode.tsx'
 import { SheetSettings } from './sheet-settings.tsx'
+import { ImageMode } from './underlay/image-mode.tsx'
 import { type CamerasShown, usePlanScene } from './use-plan-scene.ts'
 import { useZonedScene } from './zones/use-zoned-scene.ts'
 import { ZonePanel } from './zones/zone-panel.tsx'
@@ -32,9 +34,9 @@ import { ZonePanel } from './zones/zone-panel.tsx'
 export function PlanWorkspace() {
   const { facets } = useJob()
   const [mode, setMode] = useState<PlanMode>(LOOK)
-  const [showsCameras, setShowsCameras] = useState(false)
+  const layers = useLayers()
+  const { showsCameras, showsZones, showsLengths } = layers
   const [isCorrected, setCorrected] = useState(true)
-  const [showsZones, setShowsZones] = useState(false)
   const [showsSheet, setShowsSheet] = useState(false)
   const [newPin, setNewPin] = useState<Pin | null>(null)
   const looking = mode.kind === 'look'
@@ -43,8 +45,8 @@ export function PlanWorkspace() {
   usePlanKeys({
     ...starts,
     isLooking: looking,
-    cameras: () => setShowsCameras(!showsCameras),
-    zones: () => setShowsZones(!showsZones),
+    cameras: () => layers.onCameras(!showsCameras),
+    zones: () => layers.onZones(!showsZones),
   })
   return (
     <div className={styles['workspace']}>
@@ -54,13 +56,12 @@ export function PlanWorkspace() {
         hasOutline={starts.hasOutline}
         onOutline={starts.outline}
         onShapeOutline={starts.shapeOutline}
-        showsCameras={showsCameras}
-        onCameras={setShowsCameras}
-        showsZones={showsZones}
-        onZones={setShowsZones}
+        {...layers}
         onDraw={starts.draw}
         onShape={starts.shape}
         onPin={starts.pin}
+        onImage={starts.image}
+        onDoor={starts.door}
         onSheet={() => setShowsSheet(true)}
       />
       {showsCameras ? <CamerasNote isCorrected={isCorrected} onCorrected={setCorrected} /> : null}
@@ -68,6 +69,7 @@ export function PlanWorkspace() {
         <ModeOnStage
           cameras={camerasShown}
           showsZones={showsZones}
+          showsLengths={showsLengths}
           mode={mode}
           onMode={setMode}
           onNewFinding={setNewPin}
@@ -88,6 +90,14 @@ export function PlanWorkspace() {
       />
     </div>
   )
+}
+
+/** What of the plan is in sight beside the roof itself. */
+function useLayers() {
+  const [showsCameras, onCameras] = useState(false)
+  const [showsZones, onZones] = useState(false)
+  const [showsLengths, onLengths] = useState(true)
+  return { showsCameras, onCameras, showsZones, onZones, showsLengths, onLengths }
 }
 
 /** The form of a finding whose pin was just put down; nothing while there is none. */
@@ -111,10 +121,12 @@ interface ModeStarts {
   draw(): void
   shape(): void
   pin(): void
+  image(): void
+  door(): void
 }
 
 function useModeStarts(setMode: (mode: PlanMode) => void): ModeStarts {
-  const { facets, outlines } = useJob()
+  const { facets, outlines, planImages } = useJob()
   const { selection } = useSelection()
   const facet = facets.find((one) => selection.kind === 'facet' && one.id === selection.id)
   const house = outlines.find(({ id }) => id === facet?.from?.outlineId) ?? largestOutline(outlines)
@@ -130,6 +142,8 @@ function useModeStarts(setMode: (mode: PlanMode) => void): ModeStarts {
       if (facet !== undefined) setMode({ kind: 'shape', facetId: facet.id })
     },
     pin: () => setMode({ kind: 'pin', findingId: selection.kind === 'finding' ? selection.id : null }),
+    image: () => setMode({ kind: 'image', imageId: planImages.find(({ isShown }) => isShown)?.id ?? null }),
+    door: () => setMode({ kind: 'door' }),
   }
 }
 
@@ -140,7 +154,7 @@ interface PlanKeys extends ModeStarts {
 }
 
 function usePlanKeys({ isLooking: enabled, canShape, hasOutline, ...perform }: PlanKeys): void {
-  const { outline, shapeOutline, draw, shape, pin, cameras, zones } = perform
+  const { outline, shapeOutline, draw, shape, pin, image, door, cameras, zones } = perform
   useCommands([
     { id: 'plan.outline', label: 'Draw an outline', keys: 'O', enabled, perform: outline },
     {
@@ -159,6 +173,8 @@ function usePlanKeys({ isLooking: enabled, canShape, hasOutline, ...perform }: P
       perform: shape,
     },
     { id: 'plan.pin', label: 'Place a pin', keys: 'P', enabled, perform: pin },
+    { id: 'plan.image', label: 'Lay an image under the plan', keys: 'I', enabled, perform: image },
+    { id: 'plan.door', label: 'Mark the front door', keys: 'F', enabled, perform: door },
     { id: 'plan.cameras', label: 'Show or hide the cameras', keys: 'C', enabled, perform: cameras },
     { id: 'plan.zones', label: 'Show or hide the edge zones', keys: 'W', enabled, perform: zones },
   ])
@@ -167,14 +183,15 @@ function usePlanKeys({ isLooking: enabled, canShape, hasOutline, ...perform }: P
 interface ModeOnStageProps {
   readonly cameras: CamerasShown
   readonly showsZones: boolean
+  readonly showsLengths: boolean
   readonly mode: PlanMode
   readonly onMode: (mode: PlanMode) => void
   readonly onNewFinding: (pin: Pin) => void
 }
 
-function ModeOnStage({ cameras, showsZones, mode, onMode, onNewFinding }: ModeOnStageProps) {
+function ModeOnStage({ cameras, showsLengths, showsZones, mode, onMode, onNewFinding }: ModeOnStageProps) {
   const { facets, findings, outlines } = useJob()
-  const scene = useZonedScene(usePlanScene(cameras), showsZones)
+  const scene = useZonedScene(usePlanScene(cameras, showsLengths), showsZones)
   useCommands([
     {
       id: 'plan.fit',
@@ -209,6 +226,10 @@ function ModeOnStage({ cameras, showsZones, mode, onMode, onNewFinding }: ModeOn
         <OutlineShapeMode key={outline.id} scene={scene} outline={outline} onMode={onMode} />
       )
     }
+    case 'image':
+      return <ImageMode scene={scene} imageId={mode.imageId} onMode={onMode} />
+    case 'door':
+      return <DoorMode scene={scene} onMode={onMode} />
     case 'pin': {
       const finding = findings.find((one) => one.id === mode.findingId) ?? null
       return (

@@ -1,6 +1,7 @@
 import { sheetDirection } from '../../app/roof/plan-frame.ts'
-import type { EdgeKind, PlanBounds, PlanDrawing } from '../../app/roof/plan-drawing.ts'
+import type { EdgeKind, PlanDrawing } from '../../app/roof/plan-drawing.ts'
 import { ByHandSign, edgeClass, edgeWords } from './edge-lines.tsx'
+import { edgePoint } from './edge-point.ts'
 import styles from './plan-canvas.module.css'
 import { roundLengthFt, toScreen, type PlanView } from './plan-view.ts'
 
@@ -115,18 +116,4 @@ export function FrontMark({ drawing, view }: { drawing: PlanDrawing; view: PlanV
       </text>
     </g>
   )
-}
-
-/** Where a ray from the middle of the bounds leaves them. */
-function edgePoint(bounds: PlanBounds, towards: { readonly x: number; readonly y: number }) {
-  const halfX = (bounds.maxXFt - bounds.minXFt) / 2
-  const halfY = (bounds.maxYFt - bounds.minYFt) / 2
-  const reach = Math.min(
-    Math.abs(towards.x) < 1e-9 ? Infinity : halfX / Math.abs(towards.x),
-    Math.abs(towards.y) < 1e-9 ? Infinity : halfY / Math.abs(towards.y),
-  )
-  return {
-    xFt: (bounds.minXFt + bounds.maxXFt) / 2 + towards.x * reach,
-    yFt: (bounds.minYFt + bounds.maxYFt) / 2 + towards.y * reach,
-  }
 }

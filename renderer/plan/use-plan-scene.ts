@@ -14,19 +14,19 @@ import { usePlanStage } from './use-plan-stage.ts'
 export type CamerasShown = 'none' | 'as-written' | 'corrected'
 
 /** The open job's plan, what of it is selected, and the stage it is shown on. */
-export function usePlanScene(camerasShown: CamerasShown): PlanScene {
+export function usePlanScene(camerasShown: CamerasShown, showsLengths = true): PlanScene {
   const { facets, findings, job } = useJob()
   const { frame } = job
-  const { frontAzimuthDeg } = job.sheet.property
+  const { frontAzimuthDeg, doorAt } = job.sheet.property
   const roof = useMemo(
-    () => drawPlan({ facets, findings, photos: [], frame, frontAzimuthDeg }),
-    [facets, findings, frame, frontAzimuthDeg],
+    () => drawPlan({ facets, findings, photos: [], frame, frontAzimuthDeg, doorAt }),
+    [facets, findings, frame, frontAzimuthDeg, doorAt],
   )
   const cameras = useCameraShapes(camerasShown)
   const drawing = useMemo(() => ({ ...roof, cameras }), [roof, cameras])
   const highlights = usePlanHighlights()
   const stage = usePlanStage(drawing.bounds)
-  return useMemo(() => ({ stage, drawing, highlights }), [stage, drawing, highlights])
+  return useMemo(() => ({ stage, drawing, highlights, showsLengths }), [stage, drawing, highlights, showsLengths])
 }
 
 function useCameraShapes(shown: CamerasShown): PlanScene['drawing']['cameras'] {

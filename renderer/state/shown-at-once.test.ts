@@ -14,6 +14,7 @@ const snapshot = jobSnapshotSchema.parse({
   cameras: [],
   findings: [],
   readings: [],
+  planImages: [],
   attachments: [],
   packets: [],
   history: { undo: null, redo: null },

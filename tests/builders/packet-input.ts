@@ -21,6 +21,7 @@ export function aPacketInput(given: Partial<PacketInput> = {}): PacketInput {
     caseFile: aCaseFile(),
     attachments: [],
     videos: [],
+    planImages: [],
     log,
     headHash: log.at(-1)?.hash ?? '',
     revision: null,

@@ -6,6 +6,7 @@ import { photoSchema, type Photo } from '../../app/evidence/photo.ts'
 import { readingSchema, type Reading } from '../../app/fieldtest/reading.ts'
 import { jobSchema, type Job } from '../../app/job/job.ts'
 import { facetSchema, type Facet } from '../../app/roof/facet.ts'
+import { planImageSchema, type PlanImage } from '../../app/roof/plan-image.ts'
 import { fakeDigest, serial } from './serial.ts'
 
 /** 14 March 2026, 18:00:00 UTC: the morning of an invented inspection is counted from here. */
@@ -159,5 +160,21 @@ export function anAttachment(given: { file?: Partial<Attachment['file']>; why?: 
     why: given.why ?? 'Not a picture.',
     takenInAtMs: WALK_STARTED_MS + 7_200_000,
     file: { ...picture, fileName: `permit-${n}.pdf`, mediaType: 'application/pdf', ...given.file },
+  })
+}
+
+/** A rendered picture of 800 by 600 pixels under the plan, its middle at the plan's origin, not scaled yet. */
+export function aPlanImage(given: Partial<z.input<typeof planImageSchema>> = {}): PlanImage {
+  const n = serial()
+  return planImageSchema.parse({
+    id: `plan-image-${n}`,
+    file: { kind: 'attachment', id: `attachment-of-image-${n}` },
+    widthPx: 800,
+    heightPx: 600,
+    kind: 'rendered',
+    label: `Site picture ${n}`,
+    source: 'made for this test',
+    held: { image: { x: 400, y: 300 }, plan: { xFt: 0, yFt: 0 } },
+    ...given,
   })
 }

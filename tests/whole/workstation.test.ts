@@ -14,6 +14,7 @@ import { lookingBack } from './steps/looking-back.ts'
 import { outliningTheRoof } from './steps/outlining-the-roof.ts'
 import { taggingPhotos } from './steps/tagging-photos.ts'
 import { takingPhotosIn } from './steps/taking-photos-in.ts'
+import { tracingAnImage } from './steps/tracing-an-image.ts'
 import type { Work } from './steps/work.ts'
 import { workingWithVideo } from './steps/working-with-video.ts'
 import { tellingTheTime } from './steps/telling-the-time.ts'
@@ -65,6 +66,9 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('outlines', () => {
     outliningTheRoof(work)
+  })
+  describe('an image under the roof plan', () => {
+    tracingAnImage(work)
   })
   describe('tagging photos', () => {
     taggingPhotos(work)

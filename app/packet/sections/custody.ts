@@ -8,6 +8,7 @@ import { bytesFigure } from '../format/files.ts'
 import { correctionWords, photoTimeWords } from '../format/times.ts'
 import { photoLink } from '../links.ts'
 import type { PacketContext } from '../packet-context.ts'
+import { supportingPictures } from '../supporting-pictures.ts'
 import { counted, joined, plain, stated } from '../text.ts'
 import { verifyingSteps } from '../verifying.ts'
 import { videoBlocks } from './custody-videos.ts'
@@ -30,6 +31,7 @@ export function custodySection(context: PacketContext): Section {
     ...leftOutBlocks(context),
     ...videoBlocks(context),
     ...keptBackBlocks(context),
+    ...supportingBlocks(context),
     ...attachmentBlocks(context),
     ...fileRemarks(context),
     {
@@ -207,15 +209,37 @@ function keptBackBlocks({ photos, leftOut, keptBack }: PacketContext): readonly 
   ]
 }
 
+function supportingBlocks({ input }: PacketContext): readonly Block[] {
+  const pictures = supportingPictures(input)
+  if (pictures.length === 0) return []
+  return [
+    heading('Supporting pictures', true),
+    paragraph(
+      'Pictures that the roof plan was drawn over. They are no photos of the inspection and show no finding.',
+      'small',
+    ),
+    {
+      kind: 'table',
+      summary: 'Pictures under the roof plan, what they are, and their SHA-256',
+      columns: [column('Picture', 4.1), column('SHA-256', 6.6)],
+      rows: pictures.map(({ fileName, bytes, sha256, words }) => ({
+        cells: [plain(`${fileName}, ${bytesFigure(bytes)} bytes. ${words}.`), digest(sha256)],
+      })),
+    },
+  ]
+}
+
 function attachmentBlocks({ input }: PacketContext): readonly Block[] {
-  if (input.attachments.length === 0) return []
+  const underPlan = new Set<string>(input.planImages.map(({ file }) => file.id))
+  const others = input.attachments.filter(({ id }) => !underPlan.has(id))
+  if (others.length === 0) return []
   return [
     heading('Attachments', true),
     {
       kind: 'table',
       summary: 'Other files kept with the job, and their SHA-256',
       columns: [column('File', 4.1), column('SHA-256', 6.6)],
-      rows: input.attachments.map(({ file, typeLabel, tags }) => ({
+      rows: others.map(({ file, typeLabel, tags }) => ({
         cells: [
           plain(
             `${file.fileName}, ${typeLabel}, ${bytesFigure(file.bytes)} bytes`.concat(describing(tags.description)),

@@ -1,6 +1,7 @@
 import type { EdgeKind, PlanDrawing } from '../plan-drawing.ts'
 import { BY_HAND, EDGE_LOOKS, INK, PAPER, QUIET_INK } from './inks.ts'
 import { centredText, line, plainText, type PlanMark, type SheetPoint, solidPen } from './marks.ts'
+import { doorSign } from './door-mark.ts'
 import { marker } from './pin-marks.ts'
 import { cameraMarks } from './roof-marks.ts'
 import { type PlanScale, scaleBarFt } from './scale.ts'
@@ -120,18 +121,23 @@ function signLegend(drawing: PlanDrawing, at: SheetPoint): readonly PlanMark[] {
       words: 'finding: other condition',
     },
     { shown: drawing.cameras.length > 0, sign: cameraSign, words: 'camera, looking' },
+    {
+      shown: (drawing.doorAt ?? null) !== null,
+      sign: (p) => doorSign({ xPt: p.xPt, yPt: p.yPt + 3 }, { x: 0, y: -1 }),
+      words: 'front door',
+    },
   ]
-  return rows
-    .filter((row) => row.shown)
-    .flatMap((row, i) => {
-      const y = at.yPt + i * ROW_PT
-      const words = plainText(
-        row.words,
-        { xPt: at.xPt + 28, yPt: y + 2.6 },
-        { sizePt: TEXT_PT, colour: INK, strong: false },
-      )
-      return [...row.sign({ xPt: at.xPt + 12, yPt: y }), words]
-    })
+  const shown = rows.filter((row) => row.shown)
+  const rowPt = shown.length > ROWS ? (ROW_PT * ROWS) / shown.length : ROW_PT
+  return shown.flatMap((row, i) => {
+    const y = at.yPt + i * rowPt
+    const words = plainText(
+      row.words,
+      { xPt: at.xPt + 28, yPt: y + 2.6 },
+      { sizePt: TEXT_PT, colour: INK, strong: false },
+    )
+    return [...row.sign({ xPt: at.xPt + 12, yPt: y }), words]
+  })
 }
 
 function facetSign(at: SheetPoint): readonly PlanMark[] {

@@ -4,6 +4,7 @@ import { dimensionMarks } from './dimension-marks.ts'
 import { directionMarks } from './direction-marks.ts'
 import { cameraMarks, edgeMarks, facetMarks } from './roof-marks.ts'
 import { LEGEND_HEIGHT_PT, legendMarks } from './legend-marks.ts'
+import { doorMarks } from './door-mark.ts'
 import type { PlanMark, PlanTarget, SheetPoint } from './marks.ts'
 import { outerRuns } from './outer-runs.ts'
 import { extentMarks, pinBoxes, pinMarks } from './pin-marks.ts'
@@ -76,14 +77,22 @@ function drawnRoof(drawing: PlanDrawing, around: Around): Pick<PlanSheet, 'marks
   const facets = facetMarks(drawing.facets, toSheet, wanted)
   const edges = edgeMarks(drawing.edges, toSheet, wanted)
   const directions = directionMarks(drawing, around)
+  const door = doorMarks(drawing, toSheet)
   const matches = drawing.window === undefined ? NOTHING : matchMarks(drawing.window, toSheet)
   const dimensions = dimensionMarks(drawing.dimensions ?? outerRuns(drawing), {
     toSheet,
     facets: drawing.facets,
     area,
-    taken: [...wanted, ...edges.labels, ...directions.boxes, ...matches.boxes],
+    taken: [...wanted, ...edges.labels, ...directions.boxes, ...door.boxes, ...matches.boxes],
   })
-  const soft = [...facets.labels, ...edges.labels, ...dimensions.boxes, ...matches.boxes, ...directions.boxes]
+  const soft = [
+    ...facets.labels,
+    ...edges.labels,
+    ...dimensions.boxes,
+    ...matches.boxes,
+    ...directions.boxes,
+    ...door.boxes,
+  ]
   const pins = pinMarks(drawing.pins, toSheet, { ...area, soft })
   const inView = drawing.cameras.filter((camera) => isInside(toSheet(camera.at), area))
   const hasZones = drawing.zones !== undefined
@@ -97,6 +106,7 @@ function drawnRoof(drawing: PlanDrawing, around: Around): Pick<PlanSheet, 'marks
       ...(hasZones ? facets.marks.map(onWhite) : facets.marks),
       ...cameraMarks(inView, toSheet),
       ...directions.marks,
+      ...door.marks,
       ...dimensions.marks,
       ...matches.marks,
       ...keyMarks(drawing.sheets ?? [], toSheet),

@@ -7,6 +7,7 @@ export function roofBounds(drawing: PlanDrawing): PlanBounds {
     ...drawing.facets.flatMap((facet) => facet.outline),
     ...drawing.edges.flatMap((edge) => [edge.from, edge.to]),
     ...drawing.pins.flatMap((pin) => [...pin.points, pin.markerAt]),
+    ...(drawing.doorAt == null ? [] : [drawing.doorAt]),
   ]
   return points.length === 0 ? atLeastAFoot(drawing.bounds) : atLeastAFoot(boundsOf(points))
 }

@@ -2,6 +2,7 @@ import { findingSchema } from '../../../app/evidence/finding.ts'
 import { readingSchema } from '../../../app/fieldtest/reading.ts'
 import { facetSchema } from '../../../app/roof/facet.ts'
 import { houseOutlineSchema } from '../../../app/roof/house-outline.ts'
+import { planImageSchema } from '../../../app/roof/plan-image.ts'
 import { dataTable } from './data-table.ts'
 
 export const outlineTable = dataTable(houseOutlineSchema, {
@@ -19,4 +20,10 @@ export const readingTable = dataTable(readingSchema, {
   name: 'readings',
   column: 'number',
   key: (reading) => reading.number,
+})
+/** An image is under the plan once, whoever laid it there. */
+export const planImageTable = dataTable(planImageSchema, {
+  name: 'plan_images',
+  column: 'file_id',
+  key: (image) => image.file.id,
 })

@@ -25,8 +25,8 @@ export function CopyPlan() {
     }
   }
   const svg = () => {
-    const { frontAzimuthDeg } = job.sheet.property
-    return planToSvg(drawPlan({ facets, findings, photos: [], frame: job.frame, frontAzimuthDeg }))
+    const { frontAzimuthDeg, doorAt } = job.sheet.property
+    return planToSvg(drawPlan({ facets, findings, photos: [], frame: job.frame, frontAzimuthDeg, doorAt }))
   }
   return (
     <>

@@ -41,7 +41,7 @@ export function useLiveRoof(scene: PlanScene, outline: HouseOutline | null): Liv
     const sentence = preview?.ok === false ? preview.sentence : null
     if (shown === null) return { scene, sentence, goes: [] }
     const goes = sentence === null ? shown.goes : []
-    return { scene: { ...scene, drawing: { ...scene.drawing, ...shapes } }, sentence, goes }
+    return { scene: { ...scene, drawing: { ...scene.drawing, ...shapes }, showsLengths: false }, sentence, goes }
   }, [scene, preview, shown, shapes])
 }
 
