@@ -1,0 +1,15 @@
+declare module 'webvtt-parser' {
+  interface ParsedCue {
+    readonly id: string
+    /** Seconds from the start of the recording. */
+    readonly startTime: number
+    readonly endTime: number
+    readonly text: string
+  }
+  export class WebVTTParser {
+    parse(text: string): {
+      readonly cues: readonly ParsedCue[]
+      readonly errors: readonly { readonly message: string; readonly line: number }[]
+    }
+  }
+}
