@@ -17,6 +17,7 @@ import { jobSheetSchema } from '../job/sheet.ts'
 import { edgeKindSchema, edgeOfFacetSchema } from '../roof/edge-by-hand.ts'
 import { facetSchema } from '../roof/facet.ts'
 import { houseOutlineSchema } from '../roof/house-outline.ts'
+import { narrationProcedures } from './narration.ts'
 import { write } from './procedure.ts'
 
 const inJob = { jobId: jobIdSchema }
@@ -90,6 +91,7 @@ export const editProcedures = {
     z.object({ id: readingIdSchema, number: z.number().int() }),
   ),
   'readings.remove': write(z.object({ ...inJob, id: readingIdSchema }), done),
+  ...narrationProcedures,
   'history.undo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),
   'history.redo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),
 }

@@ -7,6 +7,7 @@ import { readingSchema } from '../fieldtest/reading.ts'
 import { jobIdSchema } from '../job/ids.ts'
 import { jobNumberSchema, jobSchema } from '../job/job.ts'
 import { jobSheetSchema } from '../job/sheet.ts'
+import { draftDecisionSchema, narrationSchema } from '../narration/narration.ts'
 import { facetSchema } from '../roof/facet.ts'
 import { houseOutlineSchema } from '../roof/house-outline.ts'
 import { read, write } from './procedure.ts'
@@ -55,6 +56,8 @@ export const jobSnapshotSchema = z.object({
   findings: z.array(findingSchema),
   readings: z.array(readingSchema),
   attachments: z.array(attachmentSchema),
+  narrations: z.array(narrationSchema),
+  draftDecisions: z.array(draftDecisionSchema),
   packets: z.array(packetSummarySchema),
   history: historyStateSchema,
   log: z.object({ entries: z.number().int(), headHash: z.string() }),

@@ -30,3 +30,8 @@ export const cameraIdSchema = idSchema('CameraId')
 export type CameraId = z.output<typeof cameraIdSchema>
 
 export const attachmentIdSchema = idSchema('AttachmentId')
+export type AttachmentId = z.output<typeof attachmentIdSchema>
+
+/** One recording's narration. */
+export const narrationIdSchema = idSchema('NarrationId')
+export type NarrationId = z.output<typeof narrationIdSchema>

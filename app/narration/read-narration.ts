@@ -16,6 +16,8 @@ export interface SaidWhere {
   readonly words: string
   /** Likeliest first; empty where the words don't lead to the plan. */
   readonly facetIds: readonly FacetId[]
+  /** True when the speaker is on the ground. */
+  readonly isGround: boolean
 }
 
 /** What a narration says: drafts of findings in the order in which they were spoken, and where the speaker was. */

@@ -15,6 +15,7 @@ import { intakeArea } from './intake-area.ts'
 import { jobsArea } from './jobs-area.ts'
 import { libraryArea } from './library-area.ts'
 import { logArea, searchArea } from './log-area.ts'
+import { narrationArea } from './narration-area.ts'
 import { packetArea } from './packet-area.ts'
 import { outlinesArea } from './outlines-area.ts'
 import { facetsArea } from './roof-area.ts'
@@ -125,6 +126,7 @@ function allHandlers(world: DeskWorld): Handlers {
     ...photosArea(world),
     ...findingsArea(world),
     ...readingsArea(world),
+    ...narrationArea(world),
     ...historyArea(world),
     ...intakeArea(world),
     ...logArea(world),

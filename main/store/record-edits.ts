@@ -10,7 +10,14 @@ import { cameraClockTable } from './records/cameras.ts'
 import { frameTable, sheetTable } from './records/job-parts.ts'
 import { photoTagsTable } from './records/photos.ts'
 import type { RecordTable } from './records/record-table.ts'
-import { facetTable, findingTable, outlineTable, readingTable } from './records/tables.ts'
+import {
+  draftDecisionTable,
+  facetTable,
+  findingTable,
+  narrationTable,
+  outlineTable,
+  readingTable,
+} from './records/tables.ts'
 import { indexRecord } from './search-index.ts'
 
 /** One record and the value it is to have; null removes it. */
@@ -40,6 +47,8 @@ const tables = {
   camera: checked(cameraClockTable),
   finding: checked(findingTable),
   reading: checked(readingTable),
+  narration: checked(narrationTable),
+  'draft-decision': checked(draftDecisionTable),
 } satisfies Record<RecordKind, RecordTable<unknown>>
 
 /**
@@ -117,7 +126,7 @@ function replay(
 ): string | null {
   const step = findStep(db, jobId, direction)
   if (step === null) return null
-  const kept = fromJson(z.array(changeSchema), step.changes, 'undo step')
+  const kept = fromJson(z.array(changeSchema), step.changes, 'undo step').map(inPresentForm)
   const changes =
     direction === 'redo' ? kept : kept.toReversed().map((c) => ({ ...c, before: c.after, after: c.before }))
   for (const change of changes) {
@@ -143,6 +152,12 @@ function replay(
   run(db, 'update steps set undone = :undone where id = :id', { id: step.id, undone: direction === 'undo' ? 1 : 0 })
   touchJob(db, jobId, atMs)
   return step.summary
+}
+
+/** A step kept by an older program, its records with the fields that have been added since. */
+function inPresentForm(change: Change): Change {
+  const parse = (value: unknown) => (value == null ? null : tables[change.record].parse(value))
+  return { ...change, before: parse(change.before), after: parse(change.after) }
 }
 
 function findStep(db: ReadDb, jobId: string, direction: 'undo' | 'redo'): z.output<typeof stepRowSchema> | null {

@@ -22,6 +22,8 @@ export function indexRecord(db: WriteDb, jobId: string, { record, id }: { record
     case 'outline':
     case 'camera':
     case 'reading':
+    case 'narration':
+    case 'draft-decision':
       return
   }
 }

@@ -16,6 +16,8 @@ const job = jobSnapshotSchema.parse({
   cameras: [],
   findings: [],
   readings: [],
+  narrations: [],
+  draftDecisions: [],
   attachments: [],
   packets: [],
   history: { undo: null, redo: null },

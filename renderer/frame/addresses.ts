@@ -1,7 +1,7 @@
 import type { JobId } from '../../app/job/ids.ts'
 
 /** The workspaces of a job, in the order of the work. */
-export const workspaces = ['sheet', 'plan', 'photos', 'findings', 'packet', 'log'] as const
+export const workspaces = ['sheet', 'plan', 'photos', 'narration', 'findings', 'packet', 'log'] as const
 export type Workspace = (typeof workspaces)[number]
 
 /** Plain words for each workspace. */
@@ -9,6 +9,7 @@ export const workspaceNames = {
   sheet: 'Job sheet',
   plan: 'Roof plan',
   photos: 'Photos',
+  narration: 'Narration',
   findings: 'Findings',
   packet: 'Packet',
   log: 'Evidence log',

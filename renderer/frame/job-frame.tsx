@@ -19,6 +19,7 @@ const panes = {
   sheet: lazy(async () => ({ default: (await import('../sheet/sheet-workspace.tsx')).SheetWorkspace })),
   plan: lazy(async () => ({ default: (await import('../plan/plan-workspace.tsx')).PlanWorkspace })),
   photos: lazy(async () => ({ default: (await import('../photos/photos-workspace.tsx')).PhotosWorkspace })),
+  narration: lazy(async () => ({ default: (await import('../narration/narration-workspace.tsx')).NarrationWorkspace })),
   findings: lazy(async () => ({ default: (await import('../findings/findings-workspace.tsx')).FindingsWorkspace })),
   packet: lazy(async () => ({ default: (await import('../packet/packet-workspace.tsx')).PacketWorkspace })),
   log: lazy(async () => ({ default: (await import('../log/log-workspace.tsx')).LogWorkspace })),

@@ -107,6 +107,8 @@ function countOf(snapshot: JobSnapshot, workspace: Workspace): string {
       return snapshot.facets.length === 0 ? '' : countWords(snapshot.facets.length, 'facet')
     case 'photos':
       return number(snapshot.photos.length)
+    case 'narration':
+      return number(snapshot.narrations.reduce((sum, { cues }) => sum + cues.length, 0))
     case 'findings':
       return number(snapshot.findings.length)
     case 'packet':

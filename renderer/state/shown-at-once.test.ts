@@ -12,6 +12,8 @@ const snapshot = jobSnapshotSchema.parse({
   cameras: [],
   findings: [],
   readings: [],
+  narrations: [],
+  draftDecisions: [],
   attachments: [],
   packets: [],
   history: { undo: null, redo: null },

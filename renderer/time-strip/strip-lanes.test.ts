@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { findingSchema } from '../../app/evidence/finding.ts'
+import { narrationSchema } from '../../app/narration/narration.ts'
 import { cameraSchema } from '../../app/evidence/camera.ts'
 import { testPhoto } from '../state/test-photo.ts'
 import { cameraName, nearestPhoto, stripContent } from './strip-lanes.ts'
@@ -27,8 +28,18 @@ const finding = findingSchema.parse({
   ],
 })
 
+const narration = narrationSchema.parse({
+  id: 'n1',
+  attachmentId: 'a1',
+  name: 'walk.vtt',
+  format: 'webvtt',
+  cues: [{ startMs: 500, endMs: 900, text: 'one cracked tile', speaker: '' }],
+  problems: [],
+  start: { kind: 'recorded', instantMs: 1000 },
+})
+
 describe('stripContent', () => {
-  const content = stripContent({ photos, cameras, findings: [finding] })
+  const content = stripContent({ photos, cameras, findings: [finding], narrations: [narration] })
 
   it('gives each camera a lane in order of time, the first to work first', () => {
     expect(content.lanes.map((lane) => [lane.name, lane.photos.map((one) => one.photo.id)])).toEqual([
@@ -39,6 +50,14 @@ describe('stripContent', () => {
 
   it('puts a finding at the earliest of its photos', () => {
     expect(content.findings.map((one) => one.instantMs)).toEqual([1000])
+  })
+
+  it('puts cues at their instants, once their recording is on the clock', () => {
+    expect(content.cues).toEqual([
+      { narrationId: 'n1', cue: 0, text: 'one cracked tile', instantMs: 1500, endMs: 1900 },
+    ])
+    const start = { kind: 'not-known' } as const
+    expect(stripContent({ photos, cameras, findings: [], narrations: [{ ...narration, start }] }).cues).toEqual([])
   })
 
   it('keeps photos without a time apart', () => {

@@ -1,7 +1,8 @@
 import type { JobSnapshot } from '../../app/contract/jobs.ts'
 import type { Finding } from '../../app/evidence/finding.ts'
 import type { Photo } from '../../app/evidence/photo.ts'
-import type { CameraId } from '../../app/job/ids.ts'
+import type { CameraId, NarrationId } from '../../app/job/ids.ts'
+import { recordingStartMs } from '../../app/narration/aligned.ts'
 
 /** A photo with a known time. */
 export interface TimedPhoto {
@@ -21,11 +22,22 @@ export interface StripContent {
   readonly lanes: readonly Lane[]
   /** Findings at the time of the first of their photos. */
   readonly findings: readonly { readonly finding: Finding; readonly instantMs: number }[]
+  /** Cues of the narrations that are on the clock, by their start. */
+  readonly cues: readonly TimedCue[]
   readonly untimed: readonly Photo[]
 }
 
+/** A cue with the instants at which it begins and ends. */
+export interface TimedCue {
+  readonly narrationId: NarrationId
+  readonly cue: number
+  readonly text: string
+  readonly instantMs: number
+  readonly endMs: number
+}
+
 /** Sorts a job's photos into lanes by camera, and its findings onto the same ruler. */
-export function stripContent(job: Pick<JobSnapshot, 'photos' | 'cameras' | 'findings'>): StripContent {
+export function stripContent(job: Pick<JobSnapshot, 'photos' | 'cameras' | 'findings' | 'narrations'>): StripContent {
   const timed = job.photos.flatMap((photo) =>
     photo.time.instantMs === null ? [] : [{ photo, instantMs: photo.time.instantMs }],
   )
@@ -37,8 +49,25 @@ export function stripContent(job: Pick<JobSnapshot, 'photos' | 'cameras' | 'find
   return {
     lanes: lanesOf(timed, job.cameras),
     findings: findings.toSorted((a, b) => a.instantMs - b.instantMs),
+    cues: timedCues(job),
     untimed: job.photos.filter((photo) => photo.time.instantMs === null),
   }
+}
+
+function timedCues({ narrations, photos }: Pick<JobSnapshot, 'narrations' | 'photos'>): readonly TimedCue[] {
+  return narrations
+    .flatMap((narration) => {
+      const startMs = recordingStartMs(narration, photos)
+      if (startMs === null) return []
+      return narration.cues.map((cue, at) => ({
+        narrationId: narration.id,
+        cue: at,
+        text: cue.text,
+        instantMs: startMs + cue.startMs,
+        endMs: startMs + cue.endMs,
+      }))
+    })
+    .toSorted((a, b) => a.instantMs - b.instantMs)
 }
 
 function lanesOf(timed: readonly TimedPhoto[], cameras: JobSnapshot['cameras']): readonly Lane[] {

@@ -5,7 +5,8 @@ import { useRelated, useSelection } from '../state/selection.tsx'
 import { durationWords } from '../ui/quantity-words.ts'
 import { type Lane, nearestPhoto, type StripContent, type TimedPhoto } from './strip-lanes.ts'
 import { rulerMarks } from './strip-ruler.ts'
-import type { StripScale, TimeWindow } from './strip-scale.ts'
+import { isInSight, type StripScale, type TimeWindow } from './strip-scale.ts'
+import { CueMarks } from './cue-marks.tsx'
 import styles from './time-strip.module.css'
 import { findingWords, tickWords } from './strip-words.ts'
 
@@ -29,7 +30,8 @@ interface PictureProps {
 
 /** The drawn strip: ruler, findings, lanes of ticks; a click selects, a drag zooms. */
 export function StripPicture({ content, clock, scale, onWindow }: PictureProps) {
-  const heightPx = RULER_PX + LANE_PX * (1 + content.lanes.length)
+  const lanesTop = lanesTopOf(content)
+  const heightPx = lanesTop + LANE_PX * content.lanes.length
   const [hover, setHover] = useState<TimedPhoto | null>(null)
   const pointer = usePointer({ content, scale, onWindow, onHover: setHover })
   return (
@@ -45,15 +47,10 @@ export function StripPicture({ content, clock, scale, onWindow }: PictureProps) 
         </g>
       ))}
       {content.lanes.map((lane, at) => (
-        <LaneTicks
-          key={lane.cameraId ?? ''}
-          lane={lane}
-          scale={scale}
-          top={RULER_PX + LANE_PX * (at + 1)}
-          series={at}
-        />
+        <LaneTicks key={lane.cameraId ?? ''} lane={lane} scale={scale} top={lanesTop + LANE_PX * at} series={at} />
       ))}
       <FindingMarks content={content} scale={scale} />
+      {content.cues.length === 0 ? null : <CueMarks content={content} scale={scale} top={RULER_PX + LANE_PX} />}
       {hover === null ? null : <HoverLine x={scale.xOf(hover.instantMs)} heightPx={heightPx} />}
       {pointer.drawn === null ? null : (
         <rect
@@ -66,6 +63,11 @@ export function StripPicture({ content, clock, scale, onWindow }: PictureProps) 
       )}
     </svg>
   )
+}
+
+/** Where the cameras' lanes begin: under the findings and, where there is narration, its cues. */
+function lanesTopOf({ cues }: StripContent): number {
+  return RULER_PX + LANE_PX * (cues.length === 0 ? 1 : 2)
 }
 
 function HoverLine({ x, heightPx }: { x: number; heightPx: number }) {
@@ -173,12 +175,6 @@ function FindingMarks({ content, scale }: { content: StripContent; scale: StripS
   )
 }
 
-function isInSight(instantMs: number, scale: StripScale): boolean {
-  const first = scale.spans[0]
-  const last = scale.spans.at(-1)
-  return first !== undefined && last !== undefined && instantMs >= first.fromMs && instantMs <= last.toMs
-}
-
 interface PointerWork {
   readonly content: StripContent
   readonly scale: StripScale
@@ -225,7 +221,7 @@ function placeOf(event: PointerEvent<SVGSVGElement>): { x: number; y: number } {
 }
 
 function photoAt({ x, y }: { x: number; y: number }, content: StripContent, scale: StripScale): TimedPhoto | null {
-  const lane = content.lanes[Math.floor((y - RULER_PX) / LANE_PX) - 1]
+  const lane = content.lanes[Math.floor((y - lanesTopOf(content)) / LANE_PX)]
   if (lane === undefined) return null
   const nearest = nearestPhoto(lane, scale.instantOf(x))
   return nearest !== null && Math.abs(scale.xOf(nearest.instantMs) - x) <= REACH_PX ? nearest : null

@@ -70,7 +70,10 @@ function StripBody({ content, clock, window, onWindow }: BodyProps) {
   const { widthPx } = useElementSize(holder)
   const { select } = useSelection()
   const scale = useMemo(() => {
-    const instants = content.lanes.flatMap((lane) => lane.photos.map((one) => one.instantMs))
+    const instants = [
+      ...content.lanes.flatMap((lane) => lane.photos.map((one) => one.instantMs)),
+      ...content.cues.map((one) => one.instantMs),
+    ].toSorted((a, b) => a - b)
     return stripScale(instants, { widthPx, window })
   }, [content, widthPx, window])
   const move = usePhotoSteps(content)
@@ -84,6 +87,7 @@ function StripBody({ content, clock, window, onWindow }: BodyProps) {
     <div className={styles['body']}>
       <ul className={styles['names']} aria-hidden="true">
         <li>Findings</li>
+        {content.cues.length === 0 ? null : <li>Narration</li>}
         {content.lanes.map((lane) => (
           <li key={lane.cameraId ?? ''} title={lane.name}>
             {lane.name}

@@ -3,5 +3,14 @@ import { aJob } from './records.ts'
 
 /** A case file with only a filled-in sheet; add the records a test is about. */
 export function aCaseFile(given: Partial<CaseFile> = {}): CaseFile {
-  return { job: given.job ?? aJob(), facets: [], photos: [], cameras: [], findings: [], readings: [], ...given }
+  return {
+    job: given.job ?? aJob(),
+    facets: [],
+    photos: [],
+    cameras: [],
+    findings: [],
+    readings: [],
+    narrations: [],
+    ...given,
+  }
 }

@@ -12,6 +12,7 @@ import { issuingThePacket } from './steps/issuing-the-packet.ts'
 import { lookingBack } from './steps/looking-back.ts'
 import { outliningTheRoof } from './steps/outlining-the-roof.ts'
 import { taggingPhotos } from './steps/tagging-photos.ts'
+import { takingNarrationIn } from './steps/taking-narration-in.ts'
 import { takingPhotosIn } from './steps/taking-photos-in.ts'
 import type { Work } from './steps/work.ts'
 import { writingFindings } from './steps/writing-findings.ts'
@@ -80,6 +81,9 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('looking back', () => {
     lookingBack(work)
+  })
+  describe('narration', () => {
+    takingNarrationIn(work)
   })
 
   it('nothing was complained of in the console, and nothing was asked of the network', () => {

@@ -90,8 +90,3 @@ function clausesOf(
     return clause
   })
 }
-
-/** The first stance of a kind at or after a word, or null. */
-export function stanceFrom(marks: Marks, stance: Stance, at = 0): Found<Stance> | null {
-  return marks.stances.find((found) => found.value === stance && found.at >= at) ?? null
-}

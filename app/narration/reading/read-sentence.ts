@@ -1,5 +1,6 @@
 import type { DraftPlace, Read } from '../draft.ts'
 import type { SaidPlace } from '../places/said-place.ts'
+import { phrases } from '../words/phrases.ts'
 import type { Sentence } from '../words/spoken-words.ts'
 import { amend, retract } from './amend.ts'
 import { draftOf } from './draft-of.ts'
@@ -11,6 +12,14 @@ import { type Weighed, weighed } from './suppressed.ts'
 
 /** After this much silence "it" and "this one" no longer mean what was spoken of before. */
 const FORGOTTEN_MS = 45_000
+
+/** Words of a person who is not on the roof. */
+const GROUND = phrases([
+  [
+    true,
+    'on|from the ground; from the street|sidewalk|driveway; in the front|back yard; on|off the ladder; still on the ground; back down; down on the ground; at|to the curb',
+  ],
+])
 
 /** Reads one sentence: drafts what it reports, and changes or takes back what was drafted before. */
 export function readSentence(reading: Reading, sentence: Sentence): void {
@@ -98,6 +107,12 @@ interface Moved {
 }
 
 function moveOn(reading: Reading, marks: Marks, { places, sentence, observations }: Moved): void {
+  const ground = GROUND.all(marks.words).at(-1)
+  if (ground !== undefined && places.length === 0) {
+    const words = textOf(reading.cues, rangesOf(marks.words, [ground]))
+    const cue = marks.words[ground.at]?.cue ?? 0
+    reading.places.push({ cue, startMs: sentence.startMs, words, facetIds: [], isGround: true })
+  }
   const last = places.at(-1)
   if (last !== undefined) {
     const isNew = startsAnew(reading, last)
@@ -106,6 +121,7 @@ function moveOn(reading: Reading, marks: Marks, { places, sentence, observations
       cue: marks.words[last.at]?.cue ?? 0,
       startMs: sentence.startMs,
       ...reading.place.value,
+      isGround: false,
     })
     if (isNew && observations.length === 0) {
       reading.part = null

@@ -14,8 +14,8 @@ const dataRowSchema = z.object({ data: z.string() })
 export function dataTable<Schema extends z.ZodType>(
   schema: Schema,
   table: {
-    name: 'facets' | 'findings' | 'outlines' | 'readings'
-    column: 'letter' | 'name' | 'number'
+    name: 'draft_decisions' | 'facets' | 'findings' | 'narrations' | 'outlines' | 'readings'
+    column: 'draft_key' | 'letter' | 'name' | 'number'
     key: (value: z.output<Schema>) => string | number
   },
 ): RecordTable<z.output<Schema>> & { readonly list: (db: ReadDb, jobId: string) => z.output<Schema>[] } {

@@ -1,5 +1,6 @@
 import { findingSchema } from '../../../app/evidence/finding.ts'
 import { readingSchema } from '../../../app/fieldtest/reading.ts'
+import { draftDecisionSchema, narrationSchema } from '../../../app/narration/narration.ts'
 import { facetSchema } from '../../../app/roof/facet.ts'
 import { houseOutlineSchema } from '../../../app/roof/house-outline.ts'
 import { dataTable } from './data-table.ts'
@@ -19,4 +20,14 @@ export const readingTable = dataTable(readingSchema, {
   name: 'readings',
   column: 'number',
   key: (reading) => reading.number,
+})
+export const narrationTable = dataTable(narrationSchema, {
+  name: 'narrations',
+  column: 'name',
+  key: (narration) => narration.name,
+})
+export const draftDecisionTable = dataTable(draftDecisionSchema, {
+  name: 'draft_decisions',
+  column: 'draft_key',
+  key: ({ key, startMs }) => `${startMs} ${key}`,
 })
