@@ -58,6 +58,8 @@ function corrected(
   )
   const component = part === undefined ? null : componentOf(part.said, reading.group, reading.lastEdge)
   const condition = component === null || reading.last === null ? null : conditionOf(reading.last.sign, component)
+  const isOtherPart = component !== null && condition !== null && component !== draft.component.value
+  if (place === undefined && count === undefined && !isOtherPart) return draft
   return {
     ...draft,
     ...(place === undefined ? {} : { place }),

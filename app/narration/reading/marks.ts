@@ -19,6 +19,9 @@ export interface Marks extends Quantities {
   readonly places: readonly SaidPlace[]
 }
 
+/** People move and come down too; only of a part does that say that it has slipped. */
+const MOVES = /^(mov|drop|work|travel|com|rid|walk|run|kick|shift)$/
+
 /** Words that begin a clause although no comma is written. */
 const CLAUSE_WORDS =
   /^(and|but|plus|except|while|though|although|however|then|so|because|besides|otherwise|aside|apart|which|where)$/
@@ -44,12 +47,7 @@ export function marksOf(sentence: Sentence, landmarks: ReadonlySet<string>, hear
   const stances = stancePhrases.every(words)
   const acrossAt = every.filter(({ value }) => value === 'across')
   const signs = every.filter((sign) => {
-    if (
-      sign.value === 'slip' &&
-      sign.length === 1 &&
-      words[sign.at]?.stem === 'mov' &&
-      !parts.some(({ at }) => at < sign.at)
-    )
+    if (sign.value === 'slip' && MOVES.test(words[sign.at]?.stem ?? '') && !hasSubject(words, parts, sign.at))
       return false
     if (sign.value === 'slip') return !every.some((other) => other.at === sign.at && other.length > sign.length)
     // "Corner to corner" is no broken corner, and "scratch that" no scratch.
@@ -76,6 +74,14 @@ export function marksOf(sentence: Sentence, landmarks: ReadonlySet<string>, hear
       ...signs.filter(({ length }) => length > 1),
     ]),
   }
+}
+
+/** A part before the word, or a piece that is pointed at: "this one moved down". */
+function hasSubject(words: readonly SpokenWord[], parts: readonly PartMark[], at: number): boolean {
+  return (
+    parts.some((part) => part.at < at) ||
+    words.slice(0, at).some(({ text }) => /^(one|ones|two|three|four|several|few|they|some)$/.test(text))
+  )
 }
 
 /** Parts a sentence at commas and joining words, but not inside "two and a half" or "back and forth". */

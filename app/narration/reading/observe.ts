@@ -203,8 +203,9 @@ function unnamedPart(sign: Found<Sign>, { marks, before, weighed, parts }: Sight
     marks.stances.some(({ value, at }) => value === 'pointing' && (isHere(at) || at < sign.at)) ||
     marks.counts.length > 0
   const hasOther = marks.stances.some(({ value }) => value === 'cause' || value === 'order' || value === 'foreign')
-  if (hasOther || parts.some(({ at }) => isHere(at) && at > sign.at + 4)) return null
-  if (!isTerse && !isPointed && marks.measures.length === 0) return null
+  if (hasOther || parts.some(({ at, stands, said }) => isHere(at) && stands !== 'near' && !isEdge(said))) return null
+  const isPlain = sign.value === 'age' || sign.value === 'debris' || sign.value === 'repair'
+  if (!isTerse && !isPointed && !isPlain && marks.measures.length === 0) return null
   const needsPlace = sign.value === 'no-access'
   if (needsPlace) {
     const isSomewhere = marks.words.some(({ text }) =>
@@ -216,9 +217,10 @@ function unnamedPart(sign: Found<Sign>, { marks, before, weighed, parts }: Sight
   }
   if (sign.value === 'mark-by-others') return { component: unitOf(before.group), part: null, condition: 'other' }
   // A force was read on a piece that was lifted, whatever was spoken of before.
-  const isLifted = marks.measures.some(({ unit }) => unit === 'lbf')
+  // "One has cracked, two have slid" counts pieces, also after a pipe was spoken of.
+  const isLifted = marks.measures.some(({ unit }) => unit === 'lbf') || marks.counts.some(({ at }) => isHere(at))
   if (before.part !== null && (!isLifted || isUnit(before.part))) {
-    const condition = conditionOf(sign.value, before.part)
+    const condition = conditionOf(sign.value, before.part, hasCollar(before.part))
     if (condition !== null && fitsPart(condition, before.part)) return { component: before.part, part: null, condition }
   }
   const implied = weighed.signs.length > 0 ? impliedPart(sign.value, unitOf(before.group)) : null
@@ -229,6 +231,7 @@ function unnamedPart(sign: Found<Sign>, { marks, before, weighed, parts }: Sight
 /** Signs that say the same thing of the same part in one sentence, the first the more telling. */
 const STRONGER: Readonly<Partial<Record<Sign, readonly Sign[]>>> = {
   'crack-to-fastener': ['crack', 'break', 'across', 'hole'],
+  gap: ['deform', 'raise'],
   corner: ['crack', 'break', 'chip', 'missing', 'off', 'across', 'crack-to-fastener'],
   lock: ['crack', 'break', 'chip', 'missing', 'off', 'across'],
   across: ['crack', 'break'],
@@ -239,8 +242,8 @@ const STRONGER: Readonly<Partial<Record<Sign, readonly Sign[]>>> = {
   lift: ['loose', 'deform', 'release', 'gap'],
   loose: ['gap', 'deform', 'off', 'release', 'sound'],
   missing: ['off', 'slip', 'loose', 'expose', 'break', 'lift', 'deform', 'crack'],
-  mismatch: ['repair', 'scour'],
-  repair: ['tear', 'sound', 'weakly-sound', 'crack', 'scour', 'age', 'release', 'hole', 'loose'],
+  mismatch: ['scour'],
+  repair: ['mismatch', 'tear', 'sound', 'weakly-sound', 'crack', 'scour', 'age', 'release', 'hole', 'loose'],
   'mark-by-others': ['repair', 'scour', 'age', 'mismatch'],
   discontinued: ['mismatch', 'no-access'],
   debris: ['expose', 'missing', 'across', 'age', 'loose'],

@@ -49,7 +49,7 @@ const ROUGHLY = new Set(
 const MOVES = /^(a|an|the|good|only|just|up|of)$/
 /** What a number counts, measures or names that has nothing to do with a roof's parts. */
 const NOT_COUNTED =
-  /^(o|oclock|clock|minutes?|mins?|hours?|seconds?|years?|days?|weeks?|months?|degrees?|mph|miles?|bucks?|dollars?|percent|am|pm|times?|guys|people|stor(y|ies)|square|squares|nails?\s|th|knots?|twelve|cents?|second|third)$/
+  /^(hand|hands|finger|fingers|foot|side|end|pieces|parts|halves|o|oclock|clock|minutes?|mins?|hours?|seconds?|years?|days?|weeks?|months?|degrees?|mph|miles?|bucks?|dollars?|percent|am|pm|times?|guys|people|stor(y|ies)|square|squares|nails?\s|th|knots?|twelve|cents?|second|third)$/
 const NAMED_BY_NUMBER =
   /^(number|reading|photo|picture|facet|area|unit|lot|page|channel|version|section|test|point|house|street|address|in|figure|finding)$/
 
@@ -84,7 +84,7 @@ function measureAt(
   words: readonly SpokenWord[],
   at: number,
 ): { measures: readonly SpokenMeasure[]; length: number } | null {
-  const spoken = numberAt(words, at)
+  const spoken = coupleOfUnits(words, at) ?? numberAt(words, at)
   const isBareUnit = spoken === null && startsBare(words, at)
   const first = spoken ?? (isBareUnit ? BARE : null)
   if (first === null) return null
@@ -112,7 +112,7 @@ function measureAt(
   if (more !== null) end += more.length
   const isSquare = said.unit === 'ft' && words[end]?.text === 'square'
   if (isSquare) end += 1
-  const isRough = isRange || isRoughAt(words, at, end)
+  const isRough = isRange || words[at]?.text === 'couple' || isRoughAt(words, at, end)
   const measures = values.map((value): SpokenMeasure => {
     const whole = rounded((value + (more?.value ?? 0)) * said.factor)
     return {
@@ -127,6 +127,14 @@ function measureAt(
 }
 
 const INCHES: Unit = { unit: 'in', factor: 1, length: 0 }
+
+/** "A couple inches", "a couple of feet": two, roughly. */
+function coupleOfUnits(words: readonly SpokenWord[], at: number): ReturnType<typeof numberAt> {
+  if (words[at]?.text !== 'couple') return null
+  const length = words[at + 1]?.text === 'of' ? 2 : 1
+  if (unitAt(words, at + length) === null) return null
+  return { value: 2, at, length, isArticle: false, isFraction: false }
+}
 
 /** "Inch and three quarters", as terse people say it: the unit stands for one of it. */
 function startsBare(words: readonly SpokenWord[], at: number): boolean {

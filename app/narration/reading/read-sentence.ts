@@ -11,7 +11,7 @@ import { rangesOf, type Reading, textOf } from './reading.ts'
 import { type Weighed, weighed } from './suppressed.ts'
 
 /** After this much silence "it" and "this one" no longer mean what was spoken of before. */
-const FORGOTTEN_MS = 45_000
+const FORGOTTEN_MS = 240_000
 
 /** Words of a person who is not on the roof. */
 const GROUND = phrases([

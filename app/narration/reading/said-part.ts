@@ -13,9 +13,9 @@ export interface PartMark {
   readonly isPlural: boolean
 }
 
-const ON = /^(on|in|at|along|around|to|into|through|across|over|onto|against|from|off|inside|within|up)$/
+const ON = /^(on|in|at|along|around|to|into|through|across|over|onto|against|off|inside|within|up)$/
 const NEAR =
-  /^(by|near|next|beside|under|underneath|beneath|below|above|behind|between|toward|towards|past|before|beyond)$/
+  /^(by|from|near|next|beside|under|underneath|beneath|below|above|behind|between|toward|towards|past|before|beyond)$/
 const BETWEEN =
   /^(the|this|that|these|those|a|an|its|their|to|of|one|two|each|every|both|right|left|edge|side|top|bottom|upper|lower|main|second|first|next|other|front|back|lead|whole|all)$/
 

@@ -1,4 +1,4 @@
-import { WebVTTParser } from 'webvtt-parser'
+import parsers, { type WebVTTParser } from 'webvtt-parser'
 import type { Cue } from '../cue.ts'
 import { spokenText } from './spoken-text.ts'
 import { type SubtitleBlock, subtitleBlocks } from './subtitle-blocks.ts'
@@ -54,7 +54,7 @@ export function readSubtitles(text: string): Subtitles | null {
   const cues: Cue[] = []
   const problems: SubtitleProblem[] = []
   const blocks = subtitleBlocks(text.slice(0, SUBTITLE_LIMITS.characters).replace(/^\uFEFF/, ''))
-  const parser = new WebVTTParser()
+  const parser = new parsers.WebVTTParser()
   for (const [at, block] of blocks.entries()) {
     if (cues.length >= SUBTITLE_LIMITS.cues) {
       problems.push({ line: block.line, reason: `Only the first ${SUBTITLE_LIMITS.cues} cues are read.` })

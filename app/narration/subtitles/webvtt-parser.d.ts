@@ -6,10 +6,12 @@ declare module 'webvtt-parser' {
     readonly endTime: number
     readonly text: string
   }
-  export class WebVTTParser {
+  export interface WebVTTParser {
     parse(text: string): {
       readonly cues: readonly ParsedCue[]
       readonly errors: readonly { readonly message: string; readonly line: number }[]
     }
   }
+  const parsers: { readonly WebVTTParser: new () => WebVTTParser }
+  export default parsers
 }

@@ -86,7 +86,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     `lift; raise; rise; lift|pick|come|pull|pop|raise|rise|flip|tip|tilt|pry|swing|go|flap up; pick * up; lift|pull *
     up|off|out; come * hand; can|could lift; kick up; come up when|with|by|under|about|in|to|easily; stand up when`,
   ],
-  ['crack', `crack; fracture; split; fissure; hairline; hairline crack; crack open|through`],
+  ['crack', `crack; fracture; split; shrink; fissure; hairline; hairline crack; crack open|through`],
   [
     'crack-to-fastener',
     `crack|split|fracture ** to|toward|into|from|at|through|off|around|by * ${FASTENER}|hole; crack|split|fracture **
