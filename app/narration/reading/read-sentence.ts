@@ -33,7 +33,7 @@ export function readSentence(reading: Reading, sentence: Sentence): void {
   const isElsewhere = places.some((place) => startsAnew(reading, place))
   const observations =
     isTakenBack === 'all' ? [] : observationsOf(marks, weighing, { ...before, part: isElsewhere ? null : before.part })
-  if (observations.length === 0 && !weighing.isElsewhere) {
+  if (observations.length === 0 && !weighing.isElsewhere && weighing.retractAt === null) {
     const amended = amend(reading, marks, { weighing, places: places.map((place) => readPlace(reading, marks, place)) })
     if (amended) return
   }
