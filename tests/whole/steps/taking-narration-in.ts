@@ -71,8 +71,11 @@ export function takingNarrationIn(work: AtWork): void {
   it('makes a finding of a draft by one key, and takes it back by undo', async () => {
     const { page } = work()
     await table().focus()
-    await page.keyboard.press('j')
     await card().getByText('exactly 3 ridge tiles').waitFor()
+    await page.keyboard.press('j')
+    await card()
+      .getByRole('heading', { name: /^Field tile/ })
+      .waitFor()
     await details()
       .getByRole('heading', { name: /^Cue \d/ })
       .waitFor()
