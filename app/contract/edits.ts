@@ -24,6 +24,7 @@ import { edgeKindSchema, edgeOfFacetSchema } from '../roof/edge-by-hand.ts'
 import { facetSchema } from '../roof/facet.ts'
 import { houseOutlineSchema } from '../roof/house-outline.ts'
 import { planImageSchema } from '../roof/plan-image.ts'
+import { narrationProcedures } from './narration.ts'
 import { write } from './procedure.ts'
 
 const inJob = { jobId: jobIdSchema }
@@ -170,6 +171,7 @@ export const editProcedures = {
   'plan-images.save': write(z.object({ ...inJob, id: planImageIdSchema, set: planImagePatchSchema }), done),
   /** Takes an image off the plan; its file stays with the job. */
   'plan-images.remove': write(z.object({ ...inJob, id: planImageIdSchema }), done),
+  ...narrationProcedures,
   'history.undo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),
   'history.redo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),
 }

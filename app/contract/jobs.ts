@@ -9,6 +9,7 @@ import { readingSchema } from '../fieldtest/reading.ts'
 import { jobIdSchema, photoIdSchema } from '../job/ids.ts'
 import { jobNumberSchema, jobSchema } from '../job/job.ts'
 import { jobSheetSchema } from '../job/sheet.ts'
+import { draftDecisionSchema, narrationSchema } from '../narration/narration.ts'
 import { facetSchema } from '../roof/facet.ts'
 import { houseOutlineSchema } from '../roof/house-outline.ts'
 import { planImageSchema } from '../roof/plan-image.ts'
@@ -66,6 +67,8 @@ export const jobSnapshotSchema = z.object({
   readings: z.array(readingSchema),
   planImages: z.array(planImageSchema),
   attachments: z.array(attachmentSchema),
+  narrations: z.array(narrationSchema),
+  draftDecisions: z.array(draftDecisionSchema),
   packets: z.array(packetSummarySchema),
   history: historyStateSchema,
   log: z.object({ entries: z.number().int(), headHash: z.string() }),

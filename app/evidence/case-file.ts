@@ -1,5 +1,6 @@
 import type { Reading } from '../fieldtest/reading.ts'
 import type { Job } from '../job/job.ts'
+import type { Narration } from '../narration/narration.ts'
 import type { Facet } from '../roof/facet.ts'
 import type { Camera } from './camera.ts'
 import type { Finding } from './finding.ts'
@@ -16,4 +17,5 @@ export interface CaseFile {
   readonly cameras: readonly Camera[]
   readonly findings: readonly Finding[]
   readonly readings: readonly Reading[]
+  readonly narrations: readonly Narration[]
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { facetIdSchema, findingIdSchema, photoIdSchema } from '../job/ids.ts'
+import { facetIdSchema, findingIdSchema, photoIdSchema, narrationIdSchema } from '../job/ids.ts'
 import { planPointSchema } from '../job/places.ts'
 import { causeKeySchema, componentKeySchema, conditionKeySchema, photoRoleSchema } from './catalog/keys.ts'
 
@@ -130,6 +130,11 @@ export const findingSchema = z.object({
   showsPoorly: z.boolean().default(false),
   temporaryMeasure: words(1000),
   urgent: z.boolean().default(false),
+  /** Cues of narration in which it was spoken of. */
+  spoken: z
+    .array(z.object({ narrationId: narrationIdSchema, cue: z.number().int().nonnegative() }))
+    .max(200)
+    .default([]),
   noteKeys: z.array(z.string().min(1).max(60)).max(20).default([]),
 })
 export type Finding = z.output<typeof findingSchema>

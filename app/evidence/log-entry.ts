@@ -16,6 +16,8 @@ export const recordKindSchema = z.enum([
   'video',
   'attachment',
   'plan-image',
+  'narration',
+  'draft-decision',
 ])
 export type RecordKind = z.output<typeof recordKindSchema>
 

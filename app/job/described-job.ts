@@ -14,7 +14,7 @@ const fileNameSchema = z.string().min(1).max(255)
 const facetLetterSchema = facetSchema.shape.letter
 
 /**
- * A job written down by hand or by another program: `job.json` beside a folder `photos/`. Records name each other the
+ * A job written down by hand or by another program: `job.json` beside a folder `photos/` and, where there is narration, `narration/`. Records name each other the
  * way people do, facets by letter and photos by file name, never by identity.
  */
 export const describedJobSchema = z.strictObject({
@@ -54,7 +54,7 @@ export const describedJobSchema = z.strictObject({
   findings: z
     .array(
       findingSchema
-        .omit({ id: true, facetId: true, photos: true })
+        .omit({ id: true, facetId: true, photos: true, spoken: true })
         .extend({
           facet: facetLetterSchema.nullable().default(null),
           photos: z
@@ -79,6 +79,13 @@ export const describedJobSchema = z.strictObject({
         .strict(),
     )
     .max(5000)
+    .default([]),
+  /** Subtitle files in `narration/` beside `photos/`, and when their recordings began. */
+  narrations: z
+    .array(
+      z.strictObject({ file: fileNameSchema, recordedFrom: z.iso.datetime({ offset: true }).nullable().default(null) }),
+    )
+    .max(50)
     .default([]),
 })
 export type DescribedJob = z.output<typeof describedJobSchema>

@@ -34,7 +34,12 @@ export const videoIdSchema = idSchema('VideoId')
 export type VideoId = z.output<typeof videoIdSchema>
 
 export const attachmentIdSchema = idSchema('AttachmentId')
+export type AttachmentId = z.output<typeof attachmentIdSchema>
 
 /** An image laid under the plan. */
 export const planImageIdSchema = idSchema('PlanImageId')
 export type PlanImageId = z.output<typeof planImageIdSchema>
+
+/** One recording's narration. */
+export const narrationIdSchema = idSchema('NarrationId')
+export type NarrationId = z.output<typeof narrationIdSchema>

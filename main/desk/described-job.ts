@@ -6,16 +6,19 @@ import { digestOf } from '../../app/evidence/log-chain.ts'
 import { describedJobSchema, type DescribedJob } from '../../app/job/described-job.ts'
 import type { JobId } from '../../app/job/ids.ts'
 import type { Job } from '../../app/job/job.ts'
+import type { Narration } from '../../app/narration/narration.ts'
 import { withFileWords } from '../library/file-failure.ts'
 import { findFiles } from '../library/intake/find-files.ts'
 import { reserveNumber } from '../store/counters.ts'
 import { inTransaction, type ReadDb } from '../store/database.ts'
 import { jobByNumber } from '../store/jobs.ts'
-import { historyState, recordEdit } from '../store/record-edits.ts'
+import { historyState, recordEdit, type Write } from '../store/record-edits.ts'
+import { listAttachments } from '../store/records/attachments.ts'
 import { checkReferences } from './described-references.ts'
 import { describedRecords } from './described-records.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { announceChange } from './edit-job.ts'
+import { keptNarration } from './kept-narration.ts'
 import { takeFilesIn } from './intake-area.ts'
 import { newJob } from './new-job.ts'
 
@@ -31,7 +34,10 @@ export async function startDescribedJob(
   folder: string,
 ): Promise<{ jobId: JobId; number: string; taskId: string }> {
   const described = await readDescription(folder)
-  const files = await findFiles([join(folder, 'photos')])
+  const files = await findFiles([
+    join(folder, 'photos'),
+    ...(described.narrations.length > 0 ? [join(folder, 'narration')] : []),
+  ])
   checkReferences(described, files)
   const job =
     unfinishedJob(world.library.db, described) ?? newJob(world, { number: described.number, sheet: described.sheet })
@@ -39,7 +45,9 @@ export async function startDescribedJob(
     { jobId: job.id, kind: 'intake', title: `Making job ${job.number}` },
     async (handle) => {
       await takeFilesIn(world, job.id, { files, handle })
-      if (!handle.signal.aborted) writeRecords(world, job.id, described)
+      if (handle.signal.aborted) return
+      const narrations = await describedNarrations(world, job.id, described)
+      writeRecords(world, job.id, { described, narrations })
     },
   )
   return { jobId: job.id, number: job.number, taskId }
@@ -72,16 +80,38 @@ function parseJson(text: string): unknown {
   }
 }
 
-function writeRecords(world: DeskWorld, jobId: JobId, described: DescribedJob): void {
+function writeRecords(
+  world: DeskWorld,
+  jobId: JobId,
+  { described, narrations }: { described: DescribedJob; narrations: readonly Narration[] },
+): void {
   inTransaction(world.library.db, (db) => {
     recordEdit(db, jobId, {
       actor: world.operator(),
       atMs: world.now(),
       summary: 'Take over the records of job.json',
-      writes: describedRecords(db, jobId, { described, newId: world.newId }),
+      writes: [
+        ...describedRecords(db, jobId, { described, newId: world.newId }),
+        ...narrations.map((narration): Write => ({ record: 'narration', id: narration.id, after: narration })),
+      ],
     })
     for (const { number } of described.findings) reserveNumber(db, jobId, { name: 'finding', used: number })
     for (const { number } of described.readings) reserveNumber(db, jobId, { name: 'reading', used: number })
   })
   announceChange(world, jobId)
+}
+
+/** The narrations of a described job, read from the files that were just taken in. */
+async function describedNarrations(
+  world: DeskWorld,
+  jobId: JobId,
+  { narrations }: DescribedJob,
+): Promise<readonly Narration[]> {
+  const kept = listAttachments(world.library.db, jobId)
+  const read = narrations.map(({ file, recordedFrom }) => {
+    const found = kept.find(({ attachment }) => attachment.file.fileName === file)
+    const start = recordedFrom === null ? null : { kind: 'recorded' as const, instantMs: Date.parse(recordedFrom) }
+    return found === undefined ? null : keptNarration(world, found, start ?? { kind: 'not-known' })
+  })
+  return Promise.all(read.filter((one) => one !== null))
 }

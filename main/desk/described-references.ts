@@ -35,6 +35,11 @@ export function checkReferences(described: DescribedJob, files: readonly Waiting
     const fault = checkOutline(facet.outline)[0]
     if (fault !== undefined) refuseField(`facets.${i}.outline`, outlineFaultSentence(fault))
   })
+  described.narrations.forEach(({ file }, i) => {
+    if (!files.some(({ fileName }) => fileName === file)) {
+      refuseField(`narrations.${i}.file`, `there is no file "${file}" in narration/.`)
+    }
+  })
   photos.forEach((photo, i) => {
     need.file(photo.file, `photos.${i}.file`)
     need.facet(photo.facet, `photos.${i}.facet`)

@@ -17,6 +17,7 @@ import { libraryArea } from './library-area.ts'
 import { logArea, searchArea } from './log-area.ts'
 import { marksArea } from './marks-area.ts'
 import { nearDoublesArea } from './near-doubles-area.ts'
+import { narrationArea } from './narration-area.ts'
 import { packetArea } from './packet-area.ts'
 import { outlinesArea } from './outlines-area.ts'
 import { placementArea } from './placement-area.ts'
@@ -134,6 +135,7 @@ function allHandlers(world: DeskWorld): Handlers {
     ...findingsArea(world),
     ...readingsArea(world),
     ...videosArea(world),
+    ...narrationArea(world),
     ...historyArea(world),
     ...placementArea(world),
     ...intakeArea(world),

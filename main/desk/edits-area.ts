@@ -55,7 +55,7 @@ export function sheetArea(world: DeskWorld): Area<'sheet'> & Area<'frame'> {
 }
 
 /** Refuses an edit that points to a record which is not in the job. */
-function needRecords(
+export function needRecords(
   db: ReadDb,
   jobId: string,
   named: { facetId: string | null; photoIds?: readonly string[]; findingId?: string | null },

@@ -19,7 +19,15 @@ import { listCameras } from '../store/records/cameras.ts'
 import { markupTable } from '../store/records/markups.ts'
 import { listPhotos, photosChangedSince, type StoredPhoto } from '../store/records/photos.ts'
 import { listVideos, type StoredVideo } from '../store/records/videos.ts'
-import { facetTable, findingTable, outlineTable, planImageTable, readingTable } from '../store/records/tables.ts'
+import {
+  draftDecisionTable,
+  facetTable,
+  findingTable,
+  narrationTable,
+  outlineTable,
+  planImageTable,
+  readingTable,
+} from '../store/records/tables.ts'
 
 /** A job by identity. @throws AppFailure `not-found` */
 export function needJob(db: ReadDb, jobId: string): StoredJob {
@@ -59,6 +67,8 @@ function allButPhotos(db: ReadDb, jobId: string): Omit<JobSnapshot, 'photos'> {
     findings: findingTable.list(db, jobId),
     readings: readingTable.list(db, jobId),
     planImages: planImageTable.list(db, jobId),
+    narrations: narrationTable.list(db, jobId),
+    draftDecisions: draftDecisionTable.list(db, jobId),
     attachments: listAttachments(db, jobId).map((kept) => kept.attachment),
     packets: listPackets(db, jobId),
     history: historyState(db, jobId),

@@ -52,7 +52,19 @@ describe('a new library', () => {
     migrate(db, { backup })
     expect(backup).not.toHaveBeenCalled()
     expect(versionOf(db)).toBe(allSteps)
-    for (const name of ['jobs', 'photos', 'outlines', 'facets', 'findings', 'readings', 'log', 'steps', 'search_words'])
+    for (const name of [
+      'narrations',
+      'draft_decisions',
+      'jobs',
+      'photos',
+      'outlines',
+      'facets',
+      'findings',
+      'readings',
+      'log',
+      'steps',
+      'search_words',
+    ])
       expect(tableNames()).toContain(JSON.stringify({ name }))
   })
 
@@ -77,14 +89,16 @@ describe('an older library', () => {
 
   beforeEach(() => migrate(db, { backup: () => undefined, steps: [firstLibrary] }))
 
-  it('of the first version gets a place for outlines and keeps its rows', () => {
+  it('of the first version gets a place for outlines and narration and keeps its rows', () => {
     inTransaction(db, (write) => run(write, "insert into settings (name, value) values ('operator', 'Ada')"))
     const backup = vi.fn<() => void>()
     migrate(db, { backup })
     expect(backup).toHaveBeenCalledTimes(1)
     expect(versionOf(db)).toBe(allSteps)
     expect(row(db, 'select value from settings')).toEqual({ value: 'Ada' })
-    expect(rows(db, 'select * from outlines')).toEqual([])
+    for (const table of ['outlines', 'narrations', 'draft_decisions']) {
+      expect(rows(db, `select * from ${table}`)).toEqual([])
+    }
   })
 
   it('keeps its photos and files, which are no stills and have no description yet, and gets room for videos', () => {

@@ -4,12 +4,22 @@ import { firstLibrary } from './migrations/0001-first-library.ts'
 import { outlines } from './migrations/0002-outlines.ts'
 import { planImages } from './migrations/0003-plan-images.ts'
 import { videos } from './migrations/0005-videos.ts'
+import { narration } from './migrations/0006-narration.ts'
 import { photoChanges } from './migrations/0007-photo-changes.ts'
 import { markups } from './migrations/0008-markups.ts'
 import { pictureLooks } from './migrations/0009-picture-looks.ts'
 
 /** Every migration in order; the position in this list, counted from 1, is the database's version after it. */
-const migrations: readonly string[] = [firstLibrary, outlines, planImages, videos, photoChanges, markups, pictureLooks]
+const migrations: readonly string[] = [
+  firstLibrary,
+  outlines,
+  planImages,
+  videos,
+  narration,
+  photoChanges,
+  markups,
+  pictureLooks,
+]
 
 /**
  * Brings a database up to date, all steps in one transaction.

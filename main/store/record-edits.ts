@@ -12,7 +12,15 @@ import { frameTable, sheetTable } from './records/job-parts.ts'
 import { markupTable } from './records/markups.ts'
 import { photoTagsTable } from './records/photos.ts'
 import type { RecordTable } from './records/record-table.ts'
-import { facetTable, findingTable, outlineTable, planImageTable, readingTable } from './records/tables.ts'
+import {
+  draftDecisionTable,
+  facetTable,
+  findingTable,
+  narrationTable,
+  outlineTable,
+  planImageTable,
+  readingTable,
+} from './records/tables.ts'
 import { videoTagsTable } from './records/videos.ts'
 import { indexRecord } from './search-index.ts'
 
@@ -47,6 +55,8 @@ const tables = {
   video: checked(videoTagsTable),
   attachment: checked(attachmentTagsTable),
   'plan-image': checked(planImageTable),
+  narration: checked(narrationTable),
+  'draft-decision': checked(draftDecisionTable),
 } satisfies Record<RecordKind, RecordTable<unknown>>
 
 /**
@@ -124,7 +134,7 @@ function replay(
 ): string | null {
   const step = findStep(db, jobId, direction)
   if (step === null) return null
-  const kept = fromJson(z.array(changeSchema), step.changes, 'undo step')
+  const kept = fromJson(z.array(changeSchema), step.changes, 'undo step').map(inPresentForm)
   const changes =
     direction === 'redo' ? kept : kept.toReversed().map((c) => ({ ...c, before: c.after, after: c.before }))
   for (const change of changes) {
@@ -150,6 +160,12 @@ function replay(
   run(db, 'update steps set undone = :undone where id = :id', { id: step.id, undone: direction === 'undo' ? 1 : 0 })
   touchJob(db, jobId, atMs)
   return step.summary
+}
+
+/** A step kept by an older program, its records with the fields that have been added since. */
+function inPresentForm(change: Change): Change {
+  const parse = (value: unknown) => (value == null ? null : tables[change.record].parse(value))
+  return { ...change, before: parse(change.before), after: parse(change.after) }
 }
 
 function findStep(db: ReadDb, jobId: string, direction: 'undo' | 'redo'): z.output<typeof stepRowSchema> | null {

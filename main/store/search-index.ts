@@ -32,6 +32,8 @@ export function indexRecord(db: WriteDb, jobId: string, { record, id }: { record
     case 'camera':
     case 'reading':
     case 'plan-image':
+    case 'narration':
+    case 'draft-decision':
       return
   }
 }

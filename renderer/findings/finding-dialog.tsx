@@ -7,18 +7,20 @@ import { KeyHint } from '../ui/key-hint.tsx'
 import type { FindingDraft } from './finding-draft.ts'
 import { FindingFormFields } from './finding-form.tsx'
 import { UnsavedQuestion } from './unsaved-question.tsx'
-import { useFindingForm } from './use-finding-form.ts'
+import { type FormStart, useFindingForm } from './use-finding-form.ts'
 
 interface FindingDialogProps {
   /** What the new finding starts with. */
   readonly start: FindingDraft
+  /** Saves the finding in place of the usual way; null when it was refused. */
+  readonly onSaved?: FormStart['onSaved']
   /** Called when the finding is saved or given up. */
   readonly onClose: () => void
 }
 
 /** A new finding in a window over the desk, so that the work under it stays where it is. */
-export function FindingDialog({ start, onClose }: FindingDialogProps) {
-  const form = useFindingForm({ start, id: null })
+export function FindingDialog({ start, onSaved, onClose }: FindingDialogProps) {
+  const form = useFindingForm({ start, id: null, onSaved })
   const { say } = useMessages()
   const { select } = useSelection()
   const [asking, setAsking] = useState(false)
@@ -26,7 +28,7 @@ export function FindingDialog({ start, onClose }: FindingDialogProps) {
     setAsking(false)
     const id = await form.save()
     if (id === null) return
-    select({ kind: 'finding', id })
+    if (onSaved === undefined) select({ kind: 'finding', id })
     say({ tone: 'done', text: 'The finding is saved.' })
     onClose()
   }

@@ -50,6 +50,11 @@ export function draftOfFinding(finding: Finding): FindingDraft {
   return { ...rest, extent: draftExtent(finding.extent) }
 }
 
+/** The form for a finding that is proposed but not on record. */
+export function draftOfSaved(finding: SavedFinding): FindingDraft {
+  return { ...finding, extent: draftExtent(finding.extent) }
+}
+
 const kindOfCondition: Partial<Record<ConditionKey, Finding['kind']>> = {
   sound: 'sound',
   'not-accessible': 'not-accessible',

@@ -19,6 +19,8 @@ const job = jobSnapshotSchema.parse({
   findings: [],
   readings: [],
   planImages: [],
+  narrations: [],
+  draftDecisions: [],
   attachments: [],
   packets: [],
   history: { undo: null, redo: null },

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react'
 import type { FindingId } from '../../app/job/ids.ts'
 import { useEdit } from '../state/job-state.tsx'
-import { type DraftFault, type FindingDraft, findingOfDraft, sameDraft } from './finding-draft.ts'
+import { type DraftFault, type FindingDraft, findingOfDraft, sameDraft, type SavedFinding } from './finding-draft.ts'
 
 /** A finding under edit: nothing is saved until `save`. */
 export interface FindingForm {
@@ -19,16 +19,18 @@ export interface FindingForm {
   save(): Promise<FindingId | null>
 }
 
-interface FormStart {
+export interface FormStart {
   /** What is saved, or proposed for a new finding. */
   readonly start: FindingDraft
   readonly id: FindingId | null
   /** A form that was left unsaved before. */
   readonly held?: FindingDraft
+  /** Saves in place of the usual way; null when it was refused. */
+  readonly onSaved?: ((finding: SavedFinding) => Promise<FindingId | null>) | undefined
 }
 
 /** Holds the form of a finding. When the record changes elsewhere, a form that nobody touched follows it. */
-export function useFindingForm({ start, id, held }: FormStart): FindingForm {
+export function useFindingForm({ start, id, held, onSaved }: FormStart): FindingForm {
   const edit = useEdit()
   const [draft, setDraft] = useState(held ?? start)
   const [faults, setFaults] = useState<readonly DraftFault[]>([])
@@ -64,6 +66,7 @@ export function useFindingForm({ start, id, held }: FormStart): FindingForm {
         setFaults(ready.faults)
         return null
       }
+      if (onSaved !== undefined) return onSaved(ready.finding)
       const saved = await edit('findings.save', { id, finding: ready.finding })
       return saved?.id ?? null
     },

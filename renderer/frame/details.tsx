@@ -15,6 +15,7 @@ const PhotoDetails = lazy(async () => ({ default: (await import('../photos/photo
 const VideoDetails = lazy(async () => ({ default: (await import('../video/video-details.tsx')).VideoDetails }))
 const FindingDetails = lazy(async () => ({ default: (await import('../findings/finding-details.tsx')).FindingDetails }))
 const FacetDetails = lazy(async () => ({ default: (await import('../plan/facet-details.tsx')).FacetDetails }))
+const CueDetails = lazy(async () => ({ default: (await import('../narration/cue-details.tsx')).CueDetails }))
 const EntryDetails = lazy(async () => ({ default: (await import('../log/entry-details.tsx')).EntryDetails }))
 
 /** The right column: what is selected, or else what the job still lacks. */
@@ -50,6 +51,8 @@ function contentOf(selection: Selection): ReactNode {
       return <FindingDetails />
     case 'reading':
       return <ReadingDetails id={selection.id} />
+    case 'cue':
+      return <CueDetails />
     case 'entry':
       return <EntryDetails />
   }
@@ -76,6 +79,8 @@ function titleOf(selection: Selection, job: JobSnapshot): string {
     }
     case 'reading':
       return `Reading ${job.readings.find((one) => one.id === selection.id)?.number ?? ''}`
+    case 'cue':
+      return `Cue ${selection.cue + 1}`
     case 'entry':
       return `Log entry ${selection.seq}`
   }

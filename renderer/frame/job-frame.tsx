@@ -22,6 +22,7 @@ const panes = {
   plan: lazy(async () => ({ default: (await import('../plan/plan-workspace.tsx')).PlanWorkspace })),
   photos: lazy(async () => ({ default: (await import('../photos/photos-workspace.tsx')).PhotosWorkspace })),
   video: lazy(async () => ({ default: (await import('../video/video-workspace.tsx')).VideoWorkspace })),
+  narration: lazy(async () => ({ default: (await import('../narration/narration-workspace.tsx')).NarrationWorkspace })),
   findings: lazy(async () => ({ default: (await import('../findings/findings-workspace.tsx')).FindingsWorkspace })),
   packet: lazy(async () => ({ default: (await import('../packet/packet-workspace.tsx')).PacketWorkspace })),
   log: lazy(async () => ({ default: (await import('../log/log-workspace.tsx')).LogWorkspace })),

@@ -109,6 +109,8 @@ function countOf(snapshot: JobSnapshot, workspace: Workspace): string {
       return number(snapshot.photos.length)
     case 'video':
       return number(snapshot.videos.length)
+    case 'narration':
+      return number(snapshot.narrations.reduce((sum, { cues }) => sum + cues.length, 0))
     case 'findings':
       return number(snapshot.findings.length)
     case 'packet':

@@ -144,6 +144,13 @@ function nameRecord({ kind, id }: RecordName, job: JobSnapshot): { name: string;
       const kept = job.attachments.find((one) => one.id === id)
       return { name: kept?.file.fileName ?? 'a file', place: { workspace: 'sheet', target: null } }
     }
+    case 'narration': {
+      const narration = job.narrations.find((one) => one.id === id)
+      if (narration === undefined) return { name: 'a narration that was removed', place: null }
+      return { name: `Narration ${narration.name}`, place: { workspace: 'narration', target: null } }
+    }
+    case 'draft-decision':
+      return { name: 'A draft of the narration', place: { workspace: 'narration', target: null } }
     case 'sheet':
       return { name: 'Job sheet', place: { workspace: 'sheet', target: null } }
     case 'camera':

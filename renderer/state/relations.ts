@@ -1,6 +1,6 @@
 import type { JobSnapshot } from '../../app/contract/jobs.ts'
 import type { LogEntry, RecordKind } from '../../app/evidence/log-entry.ts'
-import type { FacetId, FindingId, PhotoId, ReadingId, VideoId } from '../../app/job/ids.ts'
+import type { FacetId, FindingId, NarrationId, PhotoId, ReadingId, VideoId } from '../../app/job/ids.ts'
 
 /** What a person has selected, the same in every view. */
 export type Selection =
@@ -10,6 +10,7 @@ export type Selection =
   | { readonly kind: 'facet'; readonly id: FacetId }
   | { readonly kind: 'finding'; readonly id: FindingId }
   | { readonly kind: 'reading'; readonly id: ReadingId }
+  | { readonly kind: 'cue'; readonly narrationId: NarrationId; readonly cue: number }
   | { readonly kind: 'entry'; readonly seq: number }
 
 type Records = Pick<JobSnapshot, 'photos' | 'findings' | 'readings' | 'facets'>
@@ -44,6 +45,8 @@ export function relatedPhotoIds(
       return new Set(
         job.readings.filter((reading) => reading.id === selection.id).flatMap((reading) => reading.photoIds),
       )
+    case 'cue':
+      return new Set(photosOfFindings(job, (finding) => isSpokenIn(finding, selection)))
     case 'entry': {
       const named = new Set([...recordsOfEntry(entry, 'photo'), ...recordsOfEntry(entry, 'markup')])
       return new Set(job.photos.filter((photo) => named.has(photo.id)).map((photo) => photo.id))
@@ -75,6 +78,8 @@ export function relatedFindingIds(
       const findingId = job.readings.find((reading) => reading.id === selection.id)?.findingId ?? null
       return chosen((finding) => finding.id === findingId)
     }
+    case 'cue':
+      return chosen((finding) => isSpokenIn(finding, selection))
     case 'entry': {
       const named = recordsOfEntry(entry, 'finding')
       return chosen((finding) => named.has(finding.id))
@@ -102,11 +107,29 @@ export function relatedFacetIds(
       return known(job.findings.filter((finding) => finding.id === selection.id).map((finding) => finding.facetId))
     case 'reading':
       return known(job.readings.filter((reading) => reading.id === selection.id).map((reading) => reading.facetId))
+    case 'cue':
+      return known(job.findings.filter((finding) => isSpokenIn(finding, selection)).map((finding) => finding.facetId))
     case 'entry': {
       const named = recordsOfEntry(entry, 'facet')
       return new Set(job.facets.filter((facet) => named.has(facet.id)).map((facet) => facet.id))
     }
   }
+}
+
+/** Cues of a narration in which the selected records were spoken of, or the selected cue itself. */
+export function relatedCues(selection: Selection, job: Records, narrationId: NarrationId): ReadonlySet<number> {
+  if (selection.kind === 'cue') return new Set(selection.narrationId === narrationId ? [selection.cue] : [])
+  if (selection.kind === 'none' || selection.kind === 'entry') return new Set()
+  const findings = relatedFindingIds(selection, job)
+  return new Set(
+    job.findings
+      .filter(({ id }) => findings.has(id))
+      .flatMap(({ spoken }) => spoken.flatMap((one) => (one.narrationId === narrationId ? [one.cue] : []))),
+  )
+}
+
+function isSpokenIn({ spoken }: Records['findings'][number], at: { narrationId: NarrationId; cue: number }): boolean {
+  return spoken.some((one) => one.narrationId === at.narrationId && one.cue === at.cue)
 }
 
 function photosOfFindings(job: Records, fits: (finding: Records['findings'][number]) => boolean): readonly PhotoId[] {

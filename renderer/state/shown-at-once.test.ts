@@ -15,6 +15,8 @@ const snapshot = jobSnapshotSchema.parse({
   findings: [],
   readings: [],
   planImages: [],
+  narrations: [],
+  draftDecisions: [],
   attachments: [],
   packets: [],
   history: { undo: null, redo: null },

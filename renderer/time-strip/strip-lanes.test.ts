@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { cameraName } from '../../app/evidence/camera-name.ts'
 import { findingSchema } from '../../app/evidence/finding.ts'
+import { narrationSchema } from '../../app/narration/narration.ts'
 import { cameraSchema } from '../../app/evidence/camera.ts'
 import { testPhoto } from '../state/test-photo.ts'
 import { nearestPhoto, stripContent } from './strip-lanes.ts'
@@ -28,8 +29,18 @@ const finding = findingSchema.parse({
   ],
 })
 
+const narration = narrationSchema.parse({
+  id: 'n1',
+  attachmentId: 'a1',
+  name: 'walk.vtt',
+  format: 'webvtt',
+  cues: [{ startMs: 500, endMs: 900, text: 'one cracked tile', speaker: '' }],
+  problems: [],
+  start: { kind: 'recorded', instantMs: 1000 },
+})
+
 describe('stripContent', () => {
-  const content = stripContent({ videos: [], photos, cameras, findings: [finding] })
+  const content = stripContent({ videos: [], photos, cameras, findings: [finding], narrations: [narration] })
 
   it('gives each camera a lane in order of time, the first to work first', () => {
     expect(content.lanes.map((lane) => [lane.name, lane.photos.map((one) => one.photo.id)])).toEqual([
@@ -40,6 +51,16 @@ describe('stripContent', () => {
 
   it('puts a finding at the earliest of its photos', () => {
     expect(content.findings.map((one) => one.instantMs)).toEqual([1000])
+  })
+
+  it('puts cues at their instants, once their recording is on the clock', () => {
+    expect(content.cues).toEqual([
+      { narrationId: 'n1', cue: 0, text: 'one cracked tile', instantMs: 1500, endMs: 1900 },
+    ])
+    const start = { kind: 'not-known' } as const
+    expect(
+      stripContent({ videos: [], photos, cameras, findings: [], narrations: [{ ...narration, start }] }).cues,
+    ).toEqual([])
   })
 
   it('keeps photos without a time apart', () => {

@@ -4,7 +4,8 @@ import type { Finding } from '../../app/evidence/finding.ts'
 import type { Photo } from '../../app/evidence/photo.ts'
 import type { Video } from '../../app/evidence/video.ts'
 import { inWalkOrder, isPlacedByHand } from '../../app/evidence/walk-order.ts'
-import type { CameraId } from '../../app/job/ids.ts'
+import type { CameraId, NarrationId } from '../../app/job/ids.ts'
+import { recordingStartMs } from '../../app/narration/aligned.ts'
 
 /** A photo with a known time. */
 export interface TimedPhoto {
@@ -32,6 +33,8 @@ export interface StripContent {
   /** Findings at the time of the first of their photos. */
   readonly findings: readonly { readonly finding: Finding; readonly instantMs: number }[]
   readonly videos: readonly TimedVideo[]
+  /** Cues of the narrations that are on the clock, by their start. */
+  readonly cues: readonly TimedCue[]
   /** Photos without a time that nobody placed. */
   readonly untimed: readonly Photo[]
   /** Photos without a time at the place a person gave them: shown beside their neighbours, never at a time of their own. */
@@ -42,8 +45,19 @@ export interface StripContent {
   }[]
 }
 
+/** A cue with the instants at which it begins and ends. */
+export interface TimedCue {
+  readonly narrationId: NarrationId
+  readonly cue: number
+  readonly text: string
+  readonly instantMs: number
+  readonly endMs: number
+}
+
 /** Sorts a job's photos into lanes by camera, and its findings onto the same ruler. */
-export function stripContent(job: Pick<JobSnapshot, 'photos' | 'videos' | 'cameras' | 'findings'>): StripContent {
+export function stripContent(
+  job: Pick<JobSnapshot, 'photos' | 'videos' | 'cameras' | 'findings' | 'narrations'>,
+): StripContent {
   const timed = job.photos.flatMap((photo) =>
     photo.time.instantMs === null ? [] : [{ photo, instantMs: photo.time.instantMs }],
   )
@@ -59,8 +73,25 @@ export function stripContent(job: Pick<JobSnapshot, 'photos' | 'videos' | 'camer
       const fromMs = video.time.instantMs
       return fromMs === null ? [] : [{ video, fromMs, toMs: fromMs + video.file.durationMs }]
     }),
+    cues: timedCues(job),
     ...withoutTime(job.photos),
   }
+}
+
+function timedCues({ narrations, photos }: Pick<JobSnapshot, 'narrations' | 'photos'>): readonly TimedCue[] {
+  return narrations
+    .flatMap((narration) => {
+      const startMs = recordingStartMs(narration, photos)
+      if (startMs === null) return []
+      return narration.cues.map((cue, at) => ({
+        narrationId: narration.id,
+        cue: at,
+        text: cue.text,
+        instantMs: startMs + cue.startMs,
+        endMs: startMs + cue.endMs,
+      }))
+    })
+    .toSorted((a, b) => a.instantMs - b.instantMs)
 }
 
 function withoutTime(photos: readonly Photo[]): Pick<StripContent, 'untimed' | 'placed'> {

@@ -6,7 +6,8 @@ import { durationWords } from '../ui/quantity-words.ts'
 import { type Lane, nearestPhoto, type StripContent, type TimedPhoto } from './strip-lanes.ts'
 import { PlacedMarks } from './placed-marks.tsx'
 import { rulerMarks } from './strip-ruler.ts'
-import type { StripScale, TimeWindow } from './strip-scale.ts'
+import { isInSight, type StripScale, type TimeWindow } from './strip-scale.ts'
+import { CueMarks } from './cue-marks.tsx'
 import styles from './time-strip.module.css'
 import { VideoBars } from './video-bars.tsx'
 import { findingWords, tickWords } from './strip-words.ts'
@@ -31,7 +32,8 @@ interface PictureProps {
 
 /** The drawn strip: ruler, findings, lanes of ticks; a click selects, a drag zooms. */
 export function StripPicture({ content, clock, scale, onWindow }: PictureProps) {
-  const heightPx = RULER_PX + LANE_PX * (rowsAbove(content) + content.lanes.length)
+  const lanesTop = lanesTopOf(content)
+  const heightPx = lanesTop + LANE_PX * content.lanes.length
   const [hover, setHover] = useState<TimedPhoto | null>(null)
   const pointer = usePointer({ content, scale, onWindow, onHover: setHover })
   return (
@@ -47,17 +49,12 @@ export function StripPicture({ content, clock, scale, onWindow }: PictureProps) 
         </g>
       ))}
       {content.lanes.map((lane, at) => (
-        <LaneTicks
-          key={lane.cameraId ?? ''}
-          lane={lane}
-          scale={scale}
-          top={RULER_PX + LANE_PX * (at + rowsAbove(content))}
-          series={at}
-        />
+        <LaneTicks key={lane.cameraId ?? ''} lane={lane} scale={scale} top={lanesTop + LANE_PX * at} series={at} />
       ))}
       <VideoBars videos={content.videos} scale={scale} clock={clock} top={RULER_PX + LANE_PX} />
       <PlacedMarks content={content} scale={scale} heightPx={heightPx} />
       <FindingMarks content={content} scale={scale} />
+      {content.cues.length === 0 ? null : <CueMarks content={content} scale={scale} top={cuesTopOf(content)} />}
       {hover === null ? null : <HoverLine x={scale.xOf(hover.instantMs)} heightPx={heightPx} />}
       {pointer.drawn === null ? null : (
         <rect
@@ -72,9 +69,14 @@ export function StripPicture({ content, clock, scale, onWindow }: PictureProps) 
   )
 }
 
-/** Rows between the ruler and the photos: findings, and videos where there are any. */
-function rowsAbove({ videos }: StripContent): number {
-  return videos.length === 0 ? 1 : 2
+/** Where the cues' row is: under the findings and, where there are any, the videos. */
+function cuesTopOf({ videos }: StripContent): number {
+  return RULER_PX + LANE_PX * (videos.length === 0 ? 1 : 2)
+}
+
+/** Where the cameras' lanes begin. */
+function lanesTopOf(content: StripContent): number {
+  return cuesTopOf(content) + (content.cues.length === 0 ? 0 : LANE_PX)
 }
 
 function HoverLine({ x, heightPx }: { x: number; heightPx: number }) {
@@ -182,12 +184,6 @@ function FindingMarks({ content, scale }: { content: StripContent; scale: StripS
   )
 }
 
-function isInSight(instantMs: number, scale: StripScale): boolean {
-  const first = scale.spans[0]
-  const last = scale.spans.at(-1)
-  return first !== undefined && last !== undefined && instantMs >= first.fromMs && instantMs <= last.toMs
-}
-
 interface PointerWork {
   readonly content: StripContent
   readonly scale: StripScale
@@ -234,7 +230,7 @@ function placeOf(event: PointerEvent<SVGSVGElement>): { x: number; y: number } {
 }
 
 function photoAt({ x, y }: { x: number; y: number }, content: StripContent, scale: StripScale): TimedPhoto | null {
-  const lane = content.lanes[Math.floor((y - RULER_PX) / LANE_PX) - rowsAbove(content)]
+  const lane = content.lanes[Math.floor((y - lanesTopOf(content)) / LANE_PX)]
   if (lane === undefined) return null
   const nearest = nearestPhoto(lane, scale.instantOf(x))
   return nearest !== null && Math.abs(scale.xOf(nearest.instantMs) - x) <= REACH_PX ? nearest : null

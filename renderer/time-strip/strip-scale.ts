@@ -129,3 +129,10 @@ function along(
   const share = length === 0 ? 0 : (value - before[from]) / length
   return before[to] + share * (after[to] - before[to])
 }
+
+/** True when an instant lies in the stretch that the strip shows. */
+export function isInSight(instantMs: number, scale: StripScale): boolean {
+  const first = scale.spans[0]
+  const last = scale.spans.at(-1)
+  return first !== undefined && last !== undefined && instantMs >= first.fromMs && instantMs <= last.toMs
+}

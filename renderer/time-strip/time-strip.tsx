@@ -85,6 +85,7 @@ function StripBody({ content, clock, window, onWindow }: BodyProps) {
       <ul className={styles['names']} aria-hidden="true">
         <li>Findings</li>
         {content.videos.length === 0 ? null : <li>Video</li>}
+        {content.cues.length === 0 ? null : <li>Narration</li>}
         {content.lanes.map((lane) => (
           <li key={lane.cameraId ?? ''} title={lane.name}>
             {lane.name}
@@ -112,10 +113,11 @@ function StripBody({ content, clock, window, onWindow }: BodyProps) {
 }
 
 /** Every moment that the strip has to hold. */
-function instantsOf({ lanes, videos }: StripContent): readonly number[] {
+function instantsOf({ lanes, videos, cues }: StripContent): readonly number[] {
   return [
     ...lanes.flatMap((lane) => lane.photos.map((one) => one.instantMs)),
     ...videos.flatMap(({ fromMs, toMs }) => [fromMs, toMs]),
+    ...cues.map((one) => one.instantMs),
   ].toSorted((a, b) => a - b)
 }
 

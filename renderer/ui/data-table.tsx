@@ -101,6 +101,9 @@ function Rows<Row>({ table, rows, selectedAt, id, scroller }: RowsProps<Row>) {
     scrollMargin: HEAD_PX,
     scrollPaddingStart: HEAD_PX,
   })
+  // The scroller is only there after the first drawing: a table that nothing else redraws would stay empty.
+  const [, redraw] = useState(false)
+  useEffect(() => redraw(true), [])
   useEffect(() => {
     if (selectedAt >= 0) virtual.scrollToIndex(selectedAt, { align: 'auto' })
   }, [selectedAt, virtual])

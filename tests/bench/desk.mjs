@@ -186,6 +186,9 @@ async function measureScroll(page) {
 /** From the key or click to the changed screen, for edits of different kinds. */
 async function measureEdits(page) {
   await page.getByRole('grid', { name: 'Photos' }).focus()
+  // The sheet was scrolled away from the selected photo, which is the first: only another selection brings it back.
+  await page.keyboard.press('End')
+  await page.waitForTimeout(300)
   await page.keyboard.press('Home')
   await page.waitForTimeout(1000)
   const times = []
@@ -197,11 +200,14 @@ async function measureEdits(page) {
     )
     await page.keyboard.press('Control+a')
     await page.keyboard.insertText(text)
-    times.push({ kind: 'caption', took: await untilShown(page, 'Enter', { selector: '[aria-selected="true"]', text }) })
+    times.push({
+      kind: 'caption',
+      took: await untilShown(page, 'Enter', { selector: '[role="gridcell"][aria-selected="true"]', text }),
+    })
     await page.waitForTimeout(400)
     times.push({
       kind: 'undo',
-      took: await untilShown(page, 'Control+z', { selector: '[aria-selected="true"]', not: text }),
+      took: await untilShown(page, 'Control+z', { selector: '[role="gridcell"][aria-selected="true"]', not: text }),
     })
     await page.waitForTimeout(400)
   }

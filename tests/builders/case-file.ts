@@ -11,6 +11,7 @@ export function aCaseFile(given: Partial<CaseFile> = {}): CaseFile {
     cameras: [],
     findings: [],
     readings: [],
+    narrations: [],
     ...given,
   }
 }

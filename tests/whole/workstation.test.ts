@@ -13,6 +13,7 @@ import { markingPhotos } from './steps/marking-photos.ts'
 import { lookingBack } from './steps/looking-back.ts'
 import { outliningTheRoof } from './steps/outlining-the-roof.ts'
 import { taggingPhotos } from './steps/tagging-photos.ts'
+import { takingNarrationIn } from './steps/taking-narration-in.ts'
 import { takingPhotosIn } from './steps/taking-photos-in.ts'
 import { tracingAnImage } from './steps/tracing-an-image.ts'
 import type { Work } from './steps/work.ts'
@@ -93,6 +94,9 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('looking back', () => {
     lookingBack(work)
+  })
+  describe('narration', () => {
+    takingNarrationIn(work)
   })
   describe('a phone with a video', () => {
     workingWithVideo(work)

@@ -8,6 +8,8 @@ import { placeWords } from '../../roof/place-words.ts'
 import { findingZone, findingZoneWords } from '../../roof/zones/finding-zone.ts'
 import { anchorOfFinding, anchorOfNote } from '../anchors.ts'
 import type { FactsBlock, GroupBlock, Text } from '../document.ts'
+import { recordingStartMs } from '../../narration/aligned.ts'
+import { instantWords } from '../format/times.ts'
 import { howMuchWords, whatWords } from '../finding-words.ts'
 import { facetWithName, photoLinksOf, pinLink, readingLink } from '../links.ts'
 import type { PacketContext } from '../packet-context.ts'
@@ -39,7 +41,7 @@ export function findingBlocks(finding: Finding, context: PacketContext): Finding
       { kind: 'facts', columns: 2, continued, rows: placeRows(finding, context) },
     ],
     rest: [
-      ...facts([...observedRows(finding), ...measuredRows(finding, context)]),
+      ...facts([...observedRows(finding), ...measuredRows(finding, context), ...spokenRows(finding, context)]),
       ...facts([...opinionRows(finding), ...afterRows(finding)]),
     ],
   }
@@ -107,6 +109,19 @@ function measuredRows(finding: Finding, context: PacketContext): readonly Row[] 
   return values.length === 0
     ? missing('Measured', 'nothing measured', finding)
     : [{ label: 'Measured', value: joined(values, '; ') }]
+}
+
+/** What was said of it while it was found, word for word, with the time where the recording is on the clock. */
+function spokenRows({ spoken }: Finding, { input, zone }: PacketContext): readonly Row[] {
+  const { narrations, photos } = input.caseFile
+  const quotes = spoken.flatMap(({ narrationId, cue }) => {
+    const narration = narrations.find(({ id }) => id === narrationId)
+    const said = narration?.cues[cue]
+    if (narration === undefined || said === undefined) return []
+    const startMs = recordingStartMs(narration, photos)
+    return [`“${said.text}” (${startMs === null ? narration.name : instantWords(startMs + said.startMs, zone)})`]
+  })
+  return quotes.length === 0 ? [] : [{ label: 'Spoken', value: plain(quotes.join(' ')) }]
 }
 
 function opinionRows({ cause, kind }: Finding): readonly Row[] {

@@ -14,8 +14,8 @@ const dataRowSchema = z.object({ data: z.string() })
 export function dataTable<Schema extends z.ZodType>(
   schema: Schema,
   table: {
-    name: 'facets' | 'findings' | 'outlines' | 'plan_images' | 'readings'
-    column: 'file_id' | 'letter' | 'name' | 'number'
+    name: 'draft_decisions' | 'facets' | 'findings' | 'narrations' | 'outlines' | 'plan_images' | 'readings'
+    column: 'draft_key' | 'file_id' | 'letter' | 'name' | 'number'
     key: (value: z.output<Schema>) => string | number
   },
 ): RecordTable<z.output<Schema>> & { readonly list: (db: ReadDb, jobId: string) => z.output<Schema>[] } {

@@ -1,5 +1,6 @@
 import { findingSchema } from '../../../app/evidence/finding.ts'
 import { readingSchema } from '../../../app/fieldtest/reading.ts'
+import { draftDecisionSchema, narrationSchema } from '../../../app/narration/narration.ts'
 import { facetSchema } from '../../../app/roof/facet.ts'
 import { houseOutlineSchema } from '../../../app/roof/house-outline.ts'
 import { planImageSchema } from '../../../app/roof/plan-image.ts'
@@ -26,4 +27,14 @@ export const planImageTable = dataTable(planImageSchema, {
   name: 'plan_images',
   column: 'file_id',
   key: (image) => image.file.id,
+})
+export const narrationTable = dataTable(narrationSchema, {
+  name: 'narrations',
+  column: 'name',
+  key: (narration) => narration.name,
+})
+export const draftDecisionTable = dataTable(draftDecisionSchema, {
+  name: 'draft_decisions',
+  column: 'draft_key',
+  key: ({ key, startMs }) => `${startMs} ${key}`,
 })

@@ -1,0 +1,104 @@
+import type { Draft, DraftPlace, Read } from '../draft.ts'
+import { conditionOf } from './condition-of.ts'
+import { joinedText, opinionOf, withSentence } from './draft-of.ts'
+import type { Marks } from './marks.ts'
+import { measurementsOf } from './measures-of.ts'
+import { type HeldDraft, rangesOf, type Reading } from './reading.ts'
+import { componentOf, isEdge } from './said-part.ts'
+import type { Weighed } from './suppressed.ts'
+
+/** Sentences after which a bare measure or opinion no longer belongs to the draft before. */
+const NEAR_SENTENCES = 2
+
+/** Takes a draft back. What stood before it may be meant by the next sentence. */
+export function retract(reading: Reading, held: HeldDraft): void {
+  held.draft = null
+  reading.last = null
+}
+
+interface Said {
+  readonly weighing: Weighed
+  readonly places: readonly Read<DraftPlace>[]
+}
+
+/**
+ * Changes the draft before by a sentence that reports nothing itself: "no, the left side, I mean", "make that four",
+ * "the gap is half an inch", "looks like the wind did that". True when the sentence is used up by it.
+ */
+export function amend(reading: Reading, marks: Marks, { weighing, places }: Said): boolean {
+  const { last } = reading
+  if (last?.draft == null || reading.sentence - last.sentence > NEAR_SENTENCES) return false
+  const before = last.draft
+  const isCorrection = weighing.correctAt !== null
+  let draft: Draft = before
+  if (isCorrection) draft = corrected(reading, marks, { draft, places })
+  draft = measuredAgain(marks, { draft, isCorrection, sign: last.sign })
+  if (weighing.opinionFrom !== null && isAbout(marks))
+    draft = { ...draft, opinion: joinedText(draft.opinion, opinionOf(reading, marks, weighing)) }
+  if (draft === before) return false
+  last.draft = {
+    ...draft,
+    ...withSentence(reading, draft, rangesOf(marks.words, [{ at: 0, length: marks.words.length }])),
+  }
+  last.sentence = reading.sentence
+  if (isCorrection && places.length > 0) reading.place = places.at(-1) ?? reading.place
+  return true
+}
+
+function corrected(
+  reading: Reading,
+  marks: Marks,
+  { draft, places }: { draft: Draft; places: readonly Read<DraftPlace>[] },
+): Draft {
+  const { words, counts, parts } = marks
+  const place = places.at(-1)
+  const count = counts.findLast(({ at }) => words[at - 1]?.text !== 'not')
+  const part = parts.find(
+    ({ said, at }) => !isEdge(said) && !words.slice(Math.max(0, at - 2), at).some(({ text }) => text === 'not'),
+  )
+  const component = part === undefined ? null : componentOf(part.said, reading.group, reading.lastEdge)
+  const condition = component === null || reading.last === null ? null : conditionOf(reading.last.sign, component)
+  const isOtherPart = component !== null && condition !== null && component !== draft.component.value
+  if (place === undefined && count === undefined && !isOtherPart) return draft
+  return {
+    ...draft,
+    ...(place === undefined ? {} : { place }),
+    ...(count === undefined || place !== undefined
+      ? {}
+      : { extent: { value: { kind: count.kind, count: count.count }, from: rangesOf(words, [count]) } }),
+    ...(part === undefined || component === null || condition === null || component === draft.component.value
+      ? {}
+      : {
+          component: { value: component, from: rangesOf(words, [part]) },
+          condition: { ...draft.condition, value: condition },
+        }),
+  }
+}
+
+/** Measures said in a sentence of their own; corrected ones take the place of those before. */
+function measuredAgain(
+  marks: Marks,
+  { draft, isCorrection, sign }: { draft: Draft; isCorrection: boolean; sign: HeldDraft['sign'] },
+): Draft {
+  const force = marks.measures.find(({ unit }) => unit === 'lbf')
+  const found = measurementsOf(marks, { condition: draft.condition.value, signs: [sign] }, marks.measures).map(
+    ({ measurement, at }) => ({ value: measurement, from: rangesOf(marks.words, [at]) }),
+  )
+  if (found.length === 0) {
+    const lift = draft.measurements.findLast(({ value }) => value.what === 'lift-in' && value.forceLbf === null)
+    if (force === undefined || lift === undefined) return draft
+    const read = {
+      value: { ...lift.value, forceLbf: force.value },
+      from: [...lift.from, ...rangesOf(marks.words, [force])],
+    }
+    return { ...draft, measurements: draft.measurements.map((one) => (one === lift ? read : one)) }
+  }
+  const replaced = new Set(found.map(({ value }) => value.what))
+  const kept = isCorrection ? draft.measurements.filter(({ value }) => !replaced.has(value.what)) : draft.measurements
+  return { ...draft, measurements: [...kept, ...found] }
+}
+
+/** An opinion about what was just reported points at it, or is short. */
+function isAbout({ words }: Marks): boolean {
+  return words.length <= 30
+}

@@ -1,0 +1,158 @@
+import type { Extent } from '../../evidence/finding.ts'
+import { isCounted } from '../words/component-words.ts'
+import { phrases } from '../words/phrases.ts'
+import type { Marks } from './marks.ts'
+import type { Observation } from './observe.ts'
+import type { Span } from './quantities.ts'
+import { isOnePiece } from './said-part.ts'
+
+type Vague = 'several' | 'whole-facet' | 'examples'
+
+const VAGUE = phrases<Vague>([
+  [
+    'several',
+    `several; some; few; a few; handful; many; bunch; a lot; lots; plenty; multiple; numerous; ton; load; various;
+    quite a few|bunch|number|lot; a number of; dozens; here and there; scattered; half of|the; most; a good
+    many|few|deal|handful|number; others`,
+  ],
+  [
+    'whole-facet',
+    `whole|entire slope|side|roof|face|section|thing|facet|plane|field|area|back|front; every
+    tile|one|cap|last|single; all of it|them|these|those|the; all over|throughout; all the tile|cap|way; throughout;
+    everywhere; just about|practically|nearly everything|every|all; everything; all these|those; across the
+    whole|entire; wall to wall; top to bottom`,
+  ],
+  [
+    'examples',
+    `for example|instance; as an example; an example; typical; sample of; representative; like this|that all
+    over|everywhere|throughout; one of many; just an example`,
+  ],
+])
+
+/** An extent and the words that say it. */
+export interface SaidExtent {
+  readonly extent: Extent
+  readonly at: Span | null
+}
+
+/**
+ * How much of it there is, as it was said. Of "three or four" the lower is kept as "about 3", "a couple" is "about 2",
+ * "several" and "a few" stay uncounted; "a cracked tile" and "this tile" are one. A number nobody said is never given.
+ */
+export function extentOf(marks: Marks, observation: Observation, correctAt: number | null): SaidExtent | null {
+  return (
+    counted(marks, observation, correctAt) ??
+    measured(marks, observation) ??
+    vague(marks, observation) ??
+    single(marks, observation)
+  )
+}
+
+function clausesOf(marks: Marks, { part, signAt, merged }: Observation): ReadonlySet<number> {
+  const ats = [part?.at, signAt.at, ...merged.map(({ at }) => at)].flatMap((at) => (at === undefined ? [] : [at]))
+  return new Set(ats.map((at) => marks.clauses[at] ?? 0))
+}
+
+function counted(marks: Marks, observation: Observation, correctAt: number | null): SaidExtent | null {
+  const own = clausesOf(marks, observation)
+  const anchor = observation.part?.at ?? observation.signAt.at
+  const fitting = marks.counts.filter(({ at }) => {
+    if (/^(not|than)$/.test(marks.words[at - 1]?.text ?? '')) return false
+    return own.has(marks.clauses[at] ?? 0) || isJoined(marks, at, own)
+  })
+  const last = correctAt === null ? null : (fitting.findLast(({ at }) => at > correctAt) ?? null)
+  const chosen = last ?? fitting.toSorted((a, b) => gap(a, anchor) - gap(b, anchor))[0]
+  if (chosen === undefined) return null
+  if (
+    observation.part !== null &&
+    !isCounted(observation.part.said) &&
+    !/^(place|spot|area|section|piece)/.test(marks.words[chosen.at + chosen.length]?.text ?? '')
+  )
+    return null
+  return { extent: { kind: chosen.kind, count: chosen.count }, at: chosen }
+}
+
+/** A count that stands alone in its clause belongs to its neighbour: "corner gone, one tile", "three, no, four". */
+function isJoined(marks: Marks, at: number, own: ReadonlySet<number>): boolean {
+  const clause = marks.clauses[at] ?? 0
+  const hasSign = marks.signs.some((sign) => (marks.clauses[sign.at] ?? 0) === clause)
+  return !hasSign && [clause - 1, clause + 1, clause + 2].some((near) => own.has(near))
+}
+
+function gap({ at, length }: Span, anchor: number): number {
+  return at < anchor ? anchor - at - length : at - anchor + 2
+}
+
+/** Feet of what runs along the roof, square feet of what covers it. */
+function measured(marks: Marks, observation: Observation): SaidExtent | null {
+  const own = clausesOf(marks, observation)
+  for (const measure of marks.measures) {
+    const clause = marks.clauses[measure.at] ?? 0
+    if (!own.has(clause) && !own.has(clause - 1) && !own.has(clause + 1)) continue
+    if (measure.unit === 'sqft') return { extent: { kind: 'area', areaSqFt: measure.value }, at: measure }
+    const isRun = observation.part === null || !isCounted(observation.part.said) || RUNS.has(observation.component)
+    if (measure.unit === 'ft' && isRun && !isAway(marks, measure))
+      return { extent: { kind: 'length', lengthFt: measure.value }, at: measure }
+  }
+  return null
+}
+
+const RUNS: ReadonlySet<string> = new Set([
+  'eave-closure',
+  'mortar-bed',
+  'ridge-tile',
+  'hip-tile',
+  'rake-tile',
+  'seam',
+  'rake-trim',
+  'ridge-flashing',
+  'eave-cleat',
+  'seal-strip',
+  'flashing',
+])
+
+/** "Six feet from the ridge" says where, not how much. */
+export function isAway(marks: Marks, { at, length }: Span): boolean {
+  return /^(from|above|below|away|back|left|right|over|past|in|off)$/.test(marks.words[at + length]?.text ?? '')
+}
+
+function vague(marks: Marks, observation: Observation): SaidExtent | null {
+  const own = clausesOf(marks, observation)
+  const found = VAGUE.all(marks.words).find(({ at }) => own.has(marks.clauses[at] ?? 0) || isJoined(marks, at, own))
+  if (found === undefined) return null
+  const isUncounted = observation.part !== null && !isCounted(observation.part.said)
+  if (found.value === 'several' && (isUncounted || isOnlySome(marks, found))) return null
+  return { extent: { kind: found.value }, at: found }
+}
+
+/** "Some mortar", "some kind of", "a little more": no number of pieces. */
+function isOnlySome(marks: Marks, { at, length }: Span): boolean {
+  const text = marks.words[at]?.text ?? ''
+  return (
+    (text === 'some' || text === 'most') &&
+    /^(kind|sort|more|point|time|how|of\s)/.test(marks.words[at + length]?.text ?? '')
+  )
+}
+
+/** "A cracked tile", "this tile", "another one". */
+function single(marks: Marks, { part, signAt, component, condition }: Observation): SaidExtent | null {
+  if (component === 'other' || component === 'mortar-bed') return null
+  const from = part ?? {
+    at: signAt.at,
+    said: 'field-tile' as const,
+    isPlural: false,
+    length: 1,
+    stands: 'head' as const,
+  }
+  if (part !== null && !isOnePiece(part)) return null
+  for (let at = from.at - 1; at >= Math.max(0, from.at - 4); at -= 1) {
+    const word = marks.words[at]
+    if (word === undefined || marks.words[at + 1]?.parted === 'strong') return null
+    if (word.text === 'the' && (part === null || part.stands !== 'head' || condition === 'sound')) return null
+    if (/^(a|an|another|this|that|the)$/.test(word.text)) {
+      const isPart = part !== null || /^(one)$/.test(marks.words[at + 1]?.text ?? '') || word.text === 'another'
+      return isPart ? { extent: { kind: 'exactly', count: 1 }, at: { at, length: 1 } } : null
+    }
+  }
+  return null
+}

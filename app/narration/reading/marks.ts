@@ -1,0 +1,98 @@
+import { saidPlaces, type SaidPlace } from '../places/said-place.ts'
+import { partPhrases } from '../words/component-words.ts'
+import { type Sign, signPhrases } from '../words/condition-words.ts'
+import { asMeant } from '../words/misheard.ts'
+import type { Found } from '../words/phrases.ts'
+import type { Sentence, SpokenWord } from '../words/spoken-words.ts'
+import { quantitiesOf, type Quantities } from './quantities.ts'
+import { type PartMark, standingOf } from './said-part.ts'
+import { type Stance, stancePhrases } from './stance-words.ts'
+
+/** Everything that was found in a sentence, by position of its words. */
+export interface Marks extends Quantities {
+  readonly words: readonly SpokenWord[]
+  /** For each word the number of its clause. */
+  readonly clauses: readonly number[]
+  readonly parts: readonly PartMark[]
+  readonly signs: readonly Found<Sign>[]
+  readonly stances: readonly Found<Stance>[]
+  readonly places: readonly SaidPlace[]
+}
+
+/** People move and come down too; only of a part does that say that it has slipped. */
+const MOVES = /^(mov|drop|work|travel|com|rid|walk|run|kick|shift)$/
+
+/** Words that begin a clause although no comma is written. */
+const CLAUSE_WORDS =
+  /^(and|but|plus|except|while|though|although|however|then|so|because|besides|otherwise|aside|apart|which|where)$/
+
+/** Finds all that matters in a sentence. `heard` keeps what misheard words were taken for, over the whole narration. */
+export function marksOf(sentence: Sentence, landmarks: ReadonlySet<string>, heard: Map<string, string | null>): Marks {
+  const words = asMeant(sentence.words, heard)
+  const places = saidPlaces(words, landmarks)
+  const inPlace = (at: number) => places.some((place) => at >= place.at && at < place.at + place.length)
+  const parts = partPhrases
+    .all(words)
+    .filter(
+      ({ at, length }) =>
+        !inPlace(at + length - 1) && !(words[at + length - 1]?.stem === 'til' && words[at + length]?.text === 'roof'),
+    )
+    .map(({ value, at, length }): PartMark => {
+      const last = words[at + length - 1]?.text ?? ''
+      return { said: value, at, length, stands: standingOf(words, at), isPlural: /[^s]s$/.test(last) }
+    })
+  const quantities = quantitiesOf(words)
+  const every = signPhrases.every(words)
+  // "Moves under a hand" is loose; only "moves" by itself says that something has slipped.
+  const stances = stancePhrases.every(words)
+  const acrossAt = every.filter(({ value }) => value === 'across')
+  const signs = every.filter((sign) => {
+    if (sign.value === 'slip' && MOVES.test(words[sign.at]?.stem ?? '') && !hasSubject(words, parts, sign.at))
+      return false
+    if (sign.value === 'slip') return !every.some((other) => other.at === sign.at && other.length > sign.length)
+    // "Corner to corner" is no broken corner, and "scratch that" no scratch.
+    if (sign.value === 'corner')
+      return !acrossAt.some(
+        (across) =>
+          across.at < sign.at + sign.length &&
+          sign.at < across.at + across.length &&
+          words[across.at]?.text === 'corner',
+      )
+    return !stances.some(({ value, at }) => value === 'retract' && at === sign.at)
+  })
+  return {
+    words,
+    places,
+    parts,
+    signs,
+    ...quantities,
+    stances,
+    clauses: clausesOf(words, [
+      ...quantities.measures,
+      ...quantities.counts,
+      ...places,
+      ...signs.filter(({ length }) => length > 1),
+    ]),
+  }
+}
+
+/** A part before the word, or a piece that is pointed at: "this one moved down". */
+function hasSubject(words: readonly SpokenWord[], parts: readonly PartMark[], at: number): boolean {
+  return (
+    parts.some((part) => part.at < at) ||
+    words.slice(0, at).some(({ text }) => /^(one|ones|two|three|four|several|few|they|some)$/.test(text))
+  )
+}
+
+/** Parts a sentence at commas and joining words, but not inside "two and a half" or "back and forth". */
+function clausesOf(
+  words: readonly SpokenWord[],
+  whole: readonly { readonly at: number; readonly length: number }[],
+): readonly number[] {
+  let clause = 0
+  return words.map((word, at) => {
+    const isInside = whole.some((span) => at > span.at && at < span.at + span.length)
+    if (at > 0 && !isInside && (word.parted !== 'no' || CLAUSE_WORDS.test(word.text))) clause += 1
+    return clause
+  })
+}

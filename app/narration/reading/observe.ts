@@ -1,0 +1,288 @@
+import type { CoveringGroup } from '../../evidence/catalog/entries.ts'
+import type { ComponentKey, ConditionKey } from '../../evidence/catalog/keys.ts'
+import type { Sign } from '../words/condition-words.ts'
+import type { Found } from '../words/phrases.ts'
+import { conditionOf, fitsPart, hasCollar, impliedPart, otherReadings } from './condition-of.ts'
+import type { Marks } from './marks.ts'
+import { componentOf, edgeOf, isEdge, isUnit, type PartMark, unitOf } from './said-part.ts'
+import type { Weighed } from './suppressed.ts'
+
+/** What earlier sentences leave to this one. */
+export interface Before {
+  readonly group: CoveringGroup
+  /** The part spoken of last; null when nothing was, or somewhere else. */
+  readonly part: ComponentKey | null
+  readonly lastEdge: 'ridge' | 'hip' | null
+}
+
+/** Something seen on a part, as a sentence says it. */
+export interface Observation {
+  readonly sign: Sign
+  /** Words that say what is seen. */
+  readonly signAt: Found<Sign>
+  readonly component: ComponentKey
+  /** The words that name the part; null where it was named earlier or goes without saying. */
+  readonly part: PartMark | null
+  readonly condition: ConditionKey
+  readonly otherComponents: readonly ComponentKey[]
+  readonly otherConditions: readonly ConditionKey[]
+  /** Everything that is said of it, as the signs that were put together. */
+  readonly merged: readonly Found<Sign>[]
+}
+
+interface Sighting {
+  readonly marks: Marks
+  readonly weighed: Weighed
+  readonly before: Before
+  readonly parts: readonly PartMark[]
+  readonly edge: 'ridge' | 'hip' | null
+}
+
+/** Puts the signs and parts of a sentence together. */
+export function observationsOf(marks: Marks, weighed: Weighed, before: Before): readonly Observation[] {
+  const parts = partsThatCount(marks, weighed)
+  const edge = parts.map(({ said }) => edgeOf(said)).find((found) => found !== null) ?? before.lastEdge
+  const sighting = { marks, weighed, before, parts, edge }
+  const found = weighed.signs.flatMap((sign) => observed(sign, sighting))
+  return withoutDoubles(found)
+}
+
+/** Parts that were corrected in the same breath fall away, and those that are spoken of as an opinion. */
+function partsThatCount(marks: Marks, { opinionFrom, correctAt }: Weighed): readonly PartMark[] {
+  const inSign = marks.signs.filter(({ value }) => value === 'crack-to-fastener' || value === 'hole')
+  const real = marks.parts.filter(({ at, said }) => {
+    const isNailOfCrack = said === 'fastener' && inSign.some((sign) => at >= sign.at - 1 && at < sign.at + sign.length)
+    return !isNailOfCrack && (opinionFrom === null || at < opinionFrom)
+  })
+  if (correctAt === null || correctAt === 0) return real
+  const after = real.filter(({ at }) => at > correctAt && at - correctAt <= 6)
+  return after.length === 0 ? real : real.filter(({ at }) => at > correctAt)
+}
+
+function observed(sign: Found<Sign>, sighting: Sighting): readonly Observation[] {
+  const chosen = chosenParts(sign, sighting)
+  return chosen.flatMap(({ component, part, condition }) => [
+    {
+      sign: sign.value,
+      signAt: sign,
+      component,
+      part,
+      condition,
+      otherComponents:
+        part?.said === 'cap' && sighting.edge === null ? [componentOf('hip-tile', sighting.before.group, null)] : [],
+      otherConditions: otherReadings(sign.value, condition),
+      merged: [sign],
+    },
+  ])
+}
+
+interface Chosen {
+  readonly component: ComponentKey
+  readonly part: PartMark | null
+  readonly condition: ConditionKey
+}
+
+function chosenParts(sign: Found<Sign>, sighting: Sighting): readonly Chosen[] {
+  const named = namedPart(sign, sighting)
+  if (named.length > 0) return named
+  if (sign.value === 'weakly-sound') return []
+  const unnamed = unnamedPart(sign, sighting)
+  return unnamed === null ? [] : [unnamed]
+}
+
+/** The part in the same clause, or in one beside it that has nothing of its own; several where they are named together. */
+function namedPart(sign: Found<Sign>, sighting: Sighting): readonly Chosen[] {
+  const { marks, parts } = sighting
+  const clauseOf = (at: number) => marks.clauses[at] ?? 0
+  const own = clauseOf(sign.at)
+  const inOwn = parts.filter(({ at }) => clauseOf(at) === own)
+  const byDistance = (list: readonly PartMark[]) => list.toSorted((a, b) => distance(a, sign) - distance(b, sign))
+  const heads = inOwn.filter(({ stands, said }) => stands === 'head' && !isEdge(said))
+  if (sign.value === 'weakly-sound') {
+    const before = [...byDistance(heads), ...byDistance(inOwn)].find((part) => part.at < sign.at)
+    return before === undefined ? [] : withPart(sign, [before], sighting)
+  }
+  const orders = [
+    () => heads,
+    () => parts.filter((part) => isFreeBefore(part, own, sighting) && !isEdge(part.said)),
+    () => inOwn.filter(({ stands, said }) => stands === 'head' && isEdge(said)),
+    () => inOwn.filter(({ stands, said }) => stands === 'on' || (stands === 'near' && !isEdge(said))),
+    () => parts.filter((part) => isFreeAfter(part, own, sighting)),
+    () => parts.filter((part) => isFreeBefore(part, own, sighting) && isEdge(part.said)),
+  ]
+  for (const order of orders) {
+    const fitting = byDistance(order()).find((part) => withPart(sign, [part], sighting).length > 0)
+    if (fitting !== undefined) return withPart(sign, namedTogether(fitting, sighting), sighting)
+  }
+  return []
+}
+
+function distance(part: PartMark, sign: Found<Sign>): number {
+  const end = part.at + part.length
+  if (end <= sign.at) return sign.at - end
+  return part.at >= sign.at + sign.length ? part.at - sign.at - sign.length + 1.5 : 0
+}
+
+/** A part in an earlier clause that no sign of its own clause speaks of: "second pipe, mortar cracked". */
+function isFreeBefore(part: PartMark, own: number, { marks, weighed }: Sighting): boolean {
+  const clause = marks.clauses[part.at] ?? 0
+  if (clause >= own || part.stands === 'near') return false
+  const between = weighed.signs.filter(
+    (sign) => (marks.clauses[sign.at] ?? 0) >= clause && (marks.clauses[sign.at] ?? 0) < own,
+  )
+  const isRepeated = /^(one|two|three|four|five|another|some|several|a)$/.test(
+    marks.words[marks.clauses.indexOf(own)]?.text ?? '',
+  )
+  return between.length === 0 || !isRepeated || marks.parts.every((other) => (marks.clauses[other.at] ?? 0) !== own)
+}
+
+/** A part in the next clause that no sign of its own speaks of: "corner gone, one tile". */
+function isFreeAfter(part: PartMark, own: number, { marks, weighed }: Sighting): boolean {
+  const clause = marks.clauses[part.at] ?? 0
+  return (
+    clause > own &&
+    clause - own <= 2 &&
+    !weighed.signs.some((sign) => (marks.clauses[sign.at] ?? 0) === clause) &&
+    part.stands === 'head'
+  )
+}
+
+/** "Ridge and hip caps": parts joined by "and" or a comma share what is said of them. */
+function namedTogether(part: PartMark, { marks, parts }: Sighting): readonly PartMark[] {
+  const before = parts.find((other) => {
+    const gap = marks.words
+      .slice(other.at + other.length, part.at)
+      .map(({ text }) => text)
+      .join(' ')
+    return other.at < part.at && /^(and|and the|or|and both|plus the)$/.test(gap) && other.stands === part.stands
+  })
+  return before === undefined ? [part] : [before, part]
+}
+
+function withPart(sign: Found<Sign>, list: readonly PartMark[], sighting: Sighting): readonly Chosen[] {
+  return list.flatMap((part) => {
+    if (sign.value === 'repair' && isMaterial(part, sighting)) return []
+    const { component, isMortar } = withCollar(part, sign, sighting)
+    const condition = conditionOf(sign.value, component, isMortar)
+    return condition === null ? [] : [{ component, part, condition }]
+  })
+}
+
+/** What something was mended with: "glued back with some adhesive", "a bead of foam". */
+function isMaterial({ said, at }: PartMark, { marks }: Sighting): boolean {
+  if (said !== 'adhesive-pad' && said !== 'mortar-bed') return false
+  return marks.words.slice(Math.max(0, at - 4), at).some(({ text }) => /^(with|of|some|using|bead|dab|new)$/.test(text))
+}
+
+/** Mortar at a pipe or wall is that pipe's collar; mortar under caps is their bed. */
+function withCollar(part: PartMark, sign: Found<Sign>, { marks, parts, before, edge }: Sighting) {
+  const said = componentOf(part.said, before.group, edge)
+  // A nose that lifts is its tile's.
+  const component = said === 'nose' && (sign.value === 'lift' || sign.value === 'loose') ? unitOf(before.group) : said
+  const isMortarNear = marks.parts.some(({ said }) => said === 'mortar-bed')
+  if (component !== 'mortar-bed') return { component, isMortar: isMortarNear && hasCollar(component) }
+  const isCapNear =
+    parts.some(({ said, at }) => edgeOf(said) !== null && marks.clauses[at] === marks.clauses[part.at]) ||
+    parts.some(({ said }) => said === 'cap')
+  const collared = parts.map(({ said }) => componentOf(said, before.group, null)).find(hasCollar)
+  const carried =
+    before.part !== null && hasCollar(before.part) && !isCapNear && edge === null ? before.part : undefined
+  const joined = isCapNear ? undefined : (collared ?? carried)
+  return joined === undefined || conditionOf(sign.value, joined, true) === null
+    ? { component, isMortar: false }
+    : { component: joined, isMortar: true }
+}
+
+/** No part is named: the one spoken of last if it fits, else the covering's own unit, and only where something is pointed at or counted. */
+function unnamedPart(sign: Found<Sign>, { marks, before, weighed, parts }: Sighting): Chosen | null {
+  const own = marks.clauses[sign.at]
+  const isHere = (at: number) => marks.clauses[at] === own
+  const starts = marks.words[0]
+  const isTerse = marks.words.length <= 6 && !/^(i|we|you|he|she|they|my)$/.test(starts?.text ?? '')
+  const isPointed =
+    marks.stances.some(({ value, at }) => value === 'pointing' && (isHere(at) || at < sign.at)) ||
+    marks.counts.length > 0
+  const hasOther = marks.stances.some(({ value }) => value === 'cause' || value === 'order' || value === 'foreign')
+  if (hasOther || parts.some(({ at, stands, said }) => isHere(at) && stands !== 'near' && !isEdge(said))) return null
+  const isPlain = sign.value === 'age' || sign.value === 'debris' || sign.value === 'repair'
+  if (!isTerse && !isPointed && !isPlain && marks.measures.length === 0) return null
+  const needsPlace = sign.value === 'no-access'
+  if (needsPlace) {
+    const isSomewhere = marks.words.some(({ text }) =>
+      /^(section|slope|part|area|side|end|roof|corner|valley|ridge)$/.test(text),
+    )
+    return marks.places.length === 0 && !isSomewhere
+      ? null
+      : { component: 'other', part: null, condition: 'not-accessible' }
+  }
+  if (sign.value === 'mark-by-others') return { component: unitOf(before.group), part: null, condition: 'other' }
+  // A force was read on a piece that was lifted, whatever was spoken of before.
+  // "One has cracked, two have slid" counts pieces, also after a pipe was spoken of.
+  const isLifted = marks.measures.some(({ unit }) => unit === 'lbf') || marks.counts.some(({ at }) => isHere(at))
+  if (before.part !== null && (!isLifted || isUnit(before.part))) {
+    const condition = conditionOf(sign.value, before.part, hasCollar(before.part))
+    if (condition !== null && fitsPart(condition, before.part)) return { component: before.part, part: null, condition }
+  }
+  const implied = weighed.signs.length > 0 ? impliedPart(sign.value, unitOf(before.group)) : null
+  const condition = implied === null ? null : conditionOf(sign.value, implied)
+  return implied === null || condition === null ? null : { component: implied, part: null, condition }
+}
+
+/** Signs that say the same thing of the same part in one sentence, the first the more telling. */
+const STRONGER: Readonly<Partial<Record<Sign, readonly Sign[]>>> = {
+  'crack-to-fastener': ['crack', 'break', 'across', 'hole'],
+  gap: ['deform', 'raise'],
+  corner: ['crack', 'break', 'chip', 'missing', 'off', 'across', 'crack-to-fastener'],
+  lock: ['crack', 'break', 'chip', 'missing', 'off', 'across'],
+  across: ['crack', 'break'],
+  chip: ['crack', 'break', 'missing'],
+  crack: ['break'],
+  hole: ['scour', 'missing', 'expose', 'break'],
+  slip: ['loose', 'lift', 'off', 'missing', 'gap'],
+  lift: ['loose', 'deform', 'release', 'gap'],
+  loose: ['gap', 'deform', 'off', 'release', 'sound'],
+  missing: ['off', 'slip', 'loose', 'expose', 'break', 'lift', 'deform', 'crack'],
+  mismatch: ['scour'],
+  repair: ['mismatch', 'tear', 'sound', 'weakly-sound', 'crack', 'scour', 'age', 'release', 'hole', 'loose'],
+  'mark-by-others': ['repair', 'scour', 'age', 'mismatch'],
+  discontinued: ['mismatch', 'no-access'],
+  debris: ['expose', 'missing', 'across', 'age', 'loose'],
+  raise: ['loose', 'rust', 'lift', 'break', 'slip', 'deform', 'missing'],
+  'no-access': ['sound', 'weakly-sound', 'loose', 'expose'],
+  sound: ['weakly-sound', 'repair'],
+  tear: ['expose', 'crack'],
+  'high-nail': ['raise', 'missing'],
+  scour: ['age', 'missing', 'expose'],
+  flaw: ['crack', 'chip'],
+}
+
+/** One observation for one thing: the more telling sign stays, with the words of all. */
+function withoutDoubles(found: readonly Observation[]): readonly Observation[] {
+  const out: Observation[] = []
+  for (const one of found) {
+    const at = out.findIndex(
+      (other) =>
+        other.component === one.component && (other.condition === one.condition || weakerOf(other, one) !== null),
+    )
+    const other = out[at]
+    if (other === undefined) out.push(one)
+    else {
+      const weaker = weakerOf(other, one)
+      const stays = weaker === other ? one : other
+      out[at] = {
+        ...stays,
+        part: stays.part ?? (stays === one ? other.part : one.part),
+        merged: [...other.merged, ...one.merged],
+      }
+    }
+  }
+  return out
+}
+
+function weakerOf(a: Observation, b: Observation): Observation | null {
+  const overlap =
+    Math.min(a.signAt.at + a.signAt.length, b.signAt.at + b.signAt.length) > Math.max(a.signAt.at, b.signAt.at)
+  if (overlap && a.signAt.length !== b.signAt.length) return a.signAt.length < b.signAt.length ? a : b
+  if (STRONGER[a.sign]?.includes(b.sign) === true) return b
+  return STRONGER[b.sign]?.includes(a.sign) === true ? a : null
+}
