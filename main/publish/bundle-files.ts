@@ -42,18 +42,7 @@ export function bundleFiles({
   const { frontAzimuthDeg, doorAt } = job.sheet.property
   return [
     { name: 'packet.pdf', path: pdf },
-    text(
-      'HOW-TO-VERIFY.txt',
-      howToVerifyText({
-        jobNumber: job.number,
-        revisionLabel: `Revision ${input.revision ?? 0}`,
-        headHash: input.headHash,
-        programVersion: input.programVersion,
-        videosLeftOut: input.videos
-          .filter(({ file }) => !isInBundle(file, input.options.videosInBundle))
-          .map(({ number, file }) => ({ label: `${videoLabel(number)} ${file.fileName}`, sha256: file.sha256 })),
-      }),
-    ),
+    howToVerify(input),
     ...[...csvTables(caseFile, input.videos), ...(supporting === null ? [] : [supporting])].map(
       ({ name, header, rows }) =>
         text(
@@ -79,6 +68,22 @@ export function bundleFiles({
       sha256: attachment.file.sha256,
     })),
   ]
+}
+
+function howToVerify(input: PacketInput): BundleFile {
+  const { number } = input.caseFile.job
+  return text(
+    'HOW-TO-VERIFY.txt',
+    howToVerifyText({
+      jobNumber: number,
+      revisionLabel: `Revision ${input.revision ?? 0}`,
+      headHash: input.headHash,
+      programVersion: input.programVersion,
+      videosLeftOut: input.videos
+        .filter(({ file }) => !isInBundle(file, input.options.videosInBundle))
+        .map(({ number, file }) => ({ label: `${videoLabel(number)} ${file.fileName}`, sha256: file.sha256 })),
+    }),
+  )
 }
 
 function text(name: string, content: string): BundleFile {
