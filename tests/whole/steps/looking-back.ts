@@ -26,7 +26,8 @@ export function lookingBack(work: AtWork): void {
       ['rear slope', `Reason: ${reason}`],
       ['ONE_0002', 'P-002 taken in: ONE_0002.JPG'],
       ['same picture', 'ONE_0009.JPG is the same picture as one already here'],
-      ['undone', 'Undone: '],
+      ['undone tag photo', 'Undone: Tag photo '],
+      ['undone outline', 'Undone: '],
       [`${jobNumber} opened`, `Job ${jobNumber} was opened.`],
     ] as const) {
       await filter.fill(words)
