@@ -11,11 +11,10 @@ import type { Laying } from './use-laying.ts'
 
 interface ImageFieldsProps {
   readonly laying: Laying
-  readonly onGone: () => void
 }
 
 /** What an image under the plan is, and how it lies: each field saved when it is left. */
-export function ImageFields({ laying, onGone }: ImageFieldsProps) {
+export function ImageFields({ laying }: ImageFieldsProps) {
   const { image, keep } = laying
   return (
     <>
@@ -56,17 +55,14 @@ export function ImageFields({ laying, onGone }: ImageFieldsProps) {
           onChange={(percent) => void (percent === null ? undefined : keep({ opacityPercent: Math.round(percent) }))}
         />
       </div>
-      <Steps laying={laying} onGone={onGone} />
+      <Steps laying={laying} />
     </>
   )
 }
 
-function Steps({ laying, onGone }: ImageFieldsProps) {
+function Steps({ laying }: ImageFieldsProps) {
   const edit = useEdit()
   const { image, keep, begin } = laying
-  async function remove() {
-    if ((await edit('plan-images.remove', { id: image.id })) !== null) onGone()
-  }
   return (
     <div className={panels['line']}>
       <Button look={image.knownLine === null ? 'main' : 'plain'} onPress={() => begin('scale')}>
@@ -79,7 +75,7 @@ function Steps({ laying, onGone }: ImageFieldsProps) {
       <Checkbox isSelected={image.isShown} onChange={(isShown) => void keep({ isShown })}>
         Shown
       </Checkbox>
-      <Button look="danger" onPress={() => void remove()}>
+      <Button look="danger" onPress={() => void edit('plan-images.remove', { id: image.id })}>
         Take it off the plan
       </Button>
     </div>

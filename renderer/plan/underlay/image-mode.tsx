@@ -82,7 +82,7 @@ function LayMode({ scene, image, onMode }: LayModeProps) {
         {laying.act === 'none' ? (
           <>
             <ImageChoice chosen={image} onChoose={(id) => onMode({ kind: 'image', imageId: id })} />
-            <ImageFields key={image.id} laying={laying} onGone={() => onMode({ kind: 'image', imageId: null })} />
+            <ImageFields key={image.id} laying={laying} />
           </>
         ) : null}
         <ScaleSteps laying={laying} />

@@ -48,6 +48,8 @@ export function checkingThePacket(work: AtWork): void {
       markedWords,
       'annotated copy of P-003',
       '6.0 in by scale line S1 (12 in, steel rule)',
+      'Supporting pictures',
+      '“Site model”, source: drawn by this test; laid under the roof plan',
     ])
       expect(words).toContain(wanted)
     // Arabic may come out letter by letter in the order of the page, so only its letters are looked for.
@@ -80,6 +82,11 @@ export function checkingThePacket(work: AtWork): void {
     const brought = readdirSync(card)
       .filter((name) => !name.startsWith('.'))
       .map((name) => digest(join(card, name)))
+    // The picture that was laid under the plan is kept too, named for what it is.
+    brought.push(digest(join(desktop, 'model.jpg')))
+    expect(readFileSync(join(unpacked(), 'supporting-pictures.csv'), 'utf8')).toContain(
+      `model.jpg,${digest(join(desktop, 'model.jpg'))},Rendered picture,Site model,drawn by this test,`,
+    )
     expect(kept).toEqual(new Set(brought))
     expect(readdirSync(unpacked())).toEqual(
       expect.arrayContaining(['facets.csv', 'edges.csv', 'roof-totals.csv', 'zones.csv', 'findings.csv']),

@@ -67,7 +67,7 @@ export function taggingPhotos(work: AtWork): void {
     await press('Enter')
     await shows('P-002', caption)
     await press('Control+z')
-    await page.getByRole('status').filter({ hasText: 'Undone' }).waitFor()
+    await page.getByRole('status').filter({ hasText: 'Undone: Tag photo' }).waitFor()
     await expect.poll(() => tile('P-002').innerText(), soon).not.toContain(caption)
     await press('Control+Shift+z')
     await page.getByRole('status').filter({ hasText: 'Done again' }).waitFor()

@@ -138,11 +138,20 @@ export function tracingAnImage(work: AtWork): void {
     await page.keyboard.press('Escape')
   })
 
-  it('takes the image off the plan; its file stays with the job', async () => {
+  it('takes the image off the plan and, by undo, lays it there again; hidden, it is out of sight', async () => {
     const { page } = work()
     await page.getByRole('button', { name: /^Image/ }).click()
     await panel().getByRole('button', { name: 'Take it off the plan' }).click()
     await expect.poll(() => image().count(), soon).toBe(0)
     await page.keyboard.press('Escape')
+    await page.getByRole('button', { name: 'Undo: Take the image "Site model" off the plan' }).click()
+    await expect.poll(() => image().count(), soon).toBe(1)
+    await page.getByRole('button', { name: /^Image/ }).click()
+    await panel().getByText('Shown', { exact: true }).click()
+    await expect
+      .poll(() => page.getByRole('button', { name: 'Undo: Hide the image "Site model"' }).count(), soon)
+      .toBe(1)
+    await page.keyboard.press('Escape')
+    await expect.poll(() => image().count(), soon).toBe(0)
   })
 }
