@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { attachmentIdSchema, findingIdSchema, narrationIdSchema, photoIdSchema } from '../job/ids.ts'
+import { attachmentIdSchema, findingIdSchema, narrationIdSchema, photoIdSchema, videoIdSchema } from '../job/ids.ts'
 import { cueSchema } from './cue.ts'
 
 /** Where a recording stands in time. Cues count from its start; only this makes instants of them. */
@@ -7,6 +7,8 @@ export const recordingStartSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('not-known') }),
   /** The recording began at this instant, as its file says. */
   z.object({ kind: z.literal('recorded'), instantMs: z.number().int() }),
+  /** The words are a video's own sound: they begin when it does, also after its clock is corrected. */
+  z.object({ kind: z.literal('video'), videoId: videoIdSchema }),
   /** A person says when a cue was spoken. */
   z.object({ kind: z.literal('clock'), cue: z.number().int().nonnegative(), instantMs: z.number().int() }),
   /** A person says which photo was taken while a cue was spoken. */

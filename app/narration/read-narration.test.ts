@@ -1,10 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { narrationIdSchema } from '../job/ids.ts'
 import { facetSchema } from '../roof/facet.ts'
 import { decisionOf } from './decisions.ts'
 import { draftedFinding } from './drafted-finding.ts'
-import { recordingStartMs } from './aligned.ts'
-import { narrationIdSchema, photoIdSchema } from '../job/ids.ts'
 import { readNarration } from './read-narration.ts'
 
 const square = (xFt: number, yFt: number) => [
@@ -109,16 +108,5 @@ describe('decisions', () => {
     expect(decisionOf({ key: 'k', startMs: 11_500 }, [decision])).toBe(decision)
     expect(decisionOf({ key: 'k', startMs: 20_000 }, [decision])).toBeNull()
     expect(decisionOf({ key: 'other', startMs: 10_000 }, [decision])).toBeNull()
-  })
-})
-
-describe('recordingStartMs', () => {
-  const cues = cuesOf('one', 'two')
-  it('follows from a pinned cue, by the clock or by a photo’s instant', () => {
-    expect(recordingStartMs({ cues, start: { kind: 'clock', cue: 1, instantMs: 100_000 } }, [])).toBe(94_000)
-    const photoId = photoIdSchema.parse('p')
-    const time = { basis: 'gps-time', offsetMinutes: 0, correctionMs: 0, instantMs: 50_000 } as const
-    expect(recordingStartMs({ cues, start: { kind: 'photo', cue: 1, photoId } }, [{ id: photoId, time }])).toBe(44_000)
-    expect(recordingStartMs({ cues, start: { kind: 'photo', cue: 1, photoId } }, [])).toBeNull()
   })
 })

@@ -4,6 +4,7 @@ import { likelyFacets, placementOfJob } from '../../app/evidence/placement/job-p
 import { learnFrames } from '../../app/evidence/placement/learn-frame.ts'
 import { suggestingFacets } from '../../app/evidence/placement/suggest-facets.ts'
 import type { JobId } from '../../app/job/ids.ts'
+import { spokenHintsOfJob } from '../../app/narration/job-hints.ts'
 import type { Write } from '../store/record-edits.ts'
 import { findPhoto } from '../store/records/photos.ts'
 import { facetTable } from '../store/records/tables.ts'
@@ -33,7 +34,7 @@ export function placementArea(world: DeskWorld): Area<'placement'> {
     if (known?.headHash === headHash) return known.placement
     const isWanted = () => kept.get(jobId)?.headHash === headHash
     const leftOut = new Set(snapshot.photos.filter(({ tags }) => tags.leftOutBecause !== null).map(({ id }) => id))
-    const placement = workOut(placementOfJob(snapshot), isWanted).then((found) => {
+    const placement = workOut(placementOfJob(snapshot, spokenHintsOfJob(snapshot)), isWanted).then((found) => {
       if (found === null) return placementOf(jobId)
       return { ...found, suggestions: found.suggestions.filter(({ photoId }) => !leftOut.has(photoId)) }
     })

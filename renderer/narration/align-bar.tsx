@@ -8,9 +8,10 @@ import { TextField } from '../ui/text-field.tsx'
 import { cueTimeWords, instantOfClock } from './cue-times.ts'
 import styles from './narration.module.css'
 import { PinToPhoto } from './pin-to-photo.tsx'
+import { TieToVideo } from './tie-to-video.tsx'
 import type { ReadNarration } from './use-narration.ts'
 
-/** Where the recording stands in time, and three ways to say so: a cue's time of day, a photo taken while it was spoken, or none. */
+/** Where the recording stands in time, and the ways to say so: a cue's time of day, a photo taken while it was spoken, the video it is the sound of, or none. */
 export function AlignBar({ read }: { read: ReadNarration }) {
   const job = useJob()
   const edit = useEdit()
@@ -25,6 +26,7 @@ export function AlignBar({ read }: { read: ReadNarration }) {
       <span className={styles['gap']} />
       <ClockForm read={read} cue={cue} clock={clock} onAlign={align} />
       <PinToPhoto cue={cue} onAlign={align} />
+      <TieToVideo onAlign={align} />
       {startMs === null ? null : (
         <Button look="quiet" onPress={() => align({ kind: 'not-known' })}>
           Take off the clock
@@ -41,6 +43,8 @@ function startWords({ narration: { start }, startMs }: ReadNarration, clock: Job
     case 'recorded':
     case 'not-known':
       return `${at}, by its file.`
+    case 'video':
+      return `${at}, with its video.`
     case 'clock':
       return `${at}, by the time given for cue ${start.cue + 1}.`
     case 'photo':

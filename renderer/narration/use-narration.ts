@@ -26,22 +26,22 @@ export interface ReadNarration {
 
 /** The job's narrations with their drafts. The plan decides places, so that open drafts follow it; decided ones are findings. */
 export function useNarrations(): readonly ReadNarration[] {
-  const { narrations, photos, facets, outlines, job, draftDecisions, findings } = useJob()
+  const { narrations, photos, videos, facets, outlines, job, draftDecisions, findings } = useJob()
   const { covering, property } = job.sheet
   const { upAzimuthDeg } = job.frame
-  const { frontAzimuthDeg } = property
+  const { frontAzimuthDeg, doorAt } = property
   const readings = useMemo(() => {
-    const house = { facets, outlines, upAzimuthDeg, frontAzimuthDeg }
+    const house = { facets, outlines, upAzimuthDeg, frontAzimuthDeg, doorAt }
     return narrations.map((narration) => readNarration(narration.cues, { house, covering: covering.class }))
-  }, [narrations, facets, outlines, upAzimuthDeg, frontAzimuthDeg, covering.class])
+  }, [narrations, facets, outlines, upAzimuthDeg, frontAzimuthDeg, doorAt, covering.class])
   return useMemo(
     () =>
       narrations.map((narration, at) => ({
         narration,
-        startMs: recordingStartMs(narration, photos),
+        startMs: recordingStartMs(narration, { photos, videos }),
         drafts: (readings[at]?.drafts ?? []).map((draft) => standing(draft, { draftDecisions, findings })),
       })),
-    [narrations, readings, photos, draftDecisions, findings],
+    [narrations, readings, photos, videos, draftDecisions, findings],
   )
 }
 

@@ -78,10 +78,14 @@ export function stripContent(
   }
 }
 
-function timedCues({ narrations, photos }: Pick<JobSnapshot, 'narrations' | 'photos'>): readonly TimedCue[] {
+function timedCues({
+  narrations,
+  photos,
+  videos,
+}: Pick<JobSnapshot, 'narrations' | 'photos' | 'videos'>): readonly TimedCue[] {
   return narrations
     .flatMap((narration) => {
-      const startMs = recordingStartMs(narration, photos)
+      const startMs = recordingStartMs(narration, { photos, videos })
       if (startMs === null) return []
       return narration.cues.map((cue, at) => ({
         narrationId: narration.id,

@@ -1,15 +1,12 @@
 import type { Video } from '../../app/evidence/video.ts'
+import { cuesOfVideo } from '../../app/narration/aligned.ts'
 import { AddFilesButton } from '../frame/add-files.tsx'
 import { useJob } from '../state/job-state.tsx'
 import { useSelection } from '../state/selection.tsx'
 import { EmptyState } from '../ui/empty-state.tsx'
-import type { Cue } from './cue-list.tsx'
 import styles from './video.module.css'
 import { VideoPlayer } from './video-player.tsx'
 import { VideoTable } from './video-table.tsx'
-
-/** Narration comes with files of its own; a video has none by itself. */
-const NO_CUES: readonly Cue[] = []
 
 /** The videos of a job: a list, and the selected one to play, step through and take stills from. */
 export function VideoWorkspace() {
@@ -33,7 +30,7 @@ export function VideoWorkspace() {
       <div className={styles['list']}>
         <VideoTable shown={shown} onSelect={(video) => select({ kind: 'video', id: video.id })} />
       </div>
-      <VideoPlayer key={shown.id} video={shown} cues={NO_CUES} />
+      <VideoPlayer key={shown.id} video={shown} cues={cuesOfVideo(shown, job.narrations, job)} />
     </div>
   )
 }

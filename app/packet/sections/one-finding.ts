@@ -114,11 +114,12 @@ function measuredRows(finding: Finding, context: PacketContext): readonly Row[] 
 /** What was said of it while it was found, word for word, with the time where the recording is on the clock. */
 function spokenRows({ spoken }: Finding, { input, zone }: PacketContext): readonly Row[] {
   const { narrations, photos } = input.caseFile
+  const { videos } = input
   const quotes = spoken.flatMap(({ narrationId, cue }) => {
     const narration = narrations.find(({ id }) => id === narrationId)
     const said = narration?.cues[cue]
     if (narration === undefined || said === undefined) return []
-    const startMs = recordingStartMs(narration, photos)
+    const startMs = recordingStartMs(narration, { photos, videos })
     return [`“${said.text}” (${startMs === null ? narration.name : instantWords(startMs + said.startMs, zone)})`]
   })
   return quotes.length === 0 ? [] : [{ label: 'Spoken', value: plain(quotes.join(' ')) }]
