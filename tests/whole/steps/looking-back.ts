@@ -79,7 +79,7 @@ export function lookingBack(work: AtWork): void {
   it('keeps its place when one goes back, forward or loads the page again', async () => {
     const { page } = work()
     const place = page.url()
-    await page.keyboard.press('Alt+5')
+    await page.keyboard.press('Alt+6')
     await expect.poll(() => here().innerText(), soon).toMatch(/^Findings/)
     await page.goBack()
     await expect.poll(() => here().innerText(), soon).toMatch(/^Photos/)
