@@ -16,6 +16,7 @@ import { planFrameSchema } from '../job/places.ts'
 import { jobSheetSchema } from '../job/sheet.ts'
 import { facetSchema } from '../roof/facet.ts'
 import { houseOutlineSchema } from '../roof/house-outline.ts'
+import { fieldTestEdits } from './field-tests.ts'
 import { write } from './procedure.ts'
 
 const inJob = { jobId: jobIdSchema }
@@ -83,6 +84,7 @@ export const editProcedures = {
     z.object({ ...inJob, id: readingIdSchema.nullable(), reading: readingSchema.omit({ id: true, number: true }) }),
     z.object({ id: readingIdSchema, number: z.number().int() }),
   ),
+  ...fieldTestEdits,
   'readings.remove': write(z.object({ ...inJob, id: readingIdSchema }), done),
   'history.undo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),
   'history.redo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),

@@ -4,6 +4,7 @@ import { cameraSchema } from '../evidence/camera.ts'
 import { findingSchema } from '../evidence/finding.ts'
 import { photoSchema } from '../evidence/photo.ts'
 import { readingSchema } from '../fieldtest/reading.ts'
+import { fieldSurveySchema } from '../fieldtest/survey.ts'
 import { jobIdSchema } from '../job/ids.ts'
 import { jobNumberSchema, jobSchema } from '../job/job.ts'
 import { jobSheetSchema } from '../job/sheet.ts'
@@ -54,6 +55,7 @@ export const jobSnapshotSchema = z.object({
   cameras: z.array(cameraSchema),
   findings: z.array(findingSchema),
   readings: z.array(readingSchema),
+  survey: fieldSurveySchema,
   attachments: z.array(attachmentSchema),
   packets: z.array(packetSummarySchema),
   history: historyStateSchema,

@@ -1,3 +1,4 @@
+import type { FieldSurvey } from '../fieldtest/survey.ts'
 import type { Reading } from '../fieldtest/reading.ts'
 import type { Job } from '../job/job.ts'
 import type { Facet } from '../roof/facet.ts'
@@ -13,4 +14,5 @@ export interface CaseFile {
   readonly cameras: readonly Camera[]
   readonly findings: readonly Finding[]
   readonly readings: readonly Reading[]
+  readonly survey: FieldSurvey
 }

@@ -9,7 +9,8 @@ import { fileFailure } from '../library/file-failure.ts'
 import type { Library } from '../library/open-library.ts'
 import { readSetting } from '../store/settings.ts'
 import type { DeskWorld } from './desk-world.ts'
-import { findingsArea, historyArea, photosArea, readingsArea, sheetArea } from './edits-area.ts'
+import { findingsArea, historyArea, photosArea, sheetArea } from './edits-area.ts'
+import { fieldFilesArea, readingsArea, surveyArea } from './field-tests-area.ts'
 import type { Handlers } from './handlers.ts'
 import { intakeArea } from './intake-area.ts'
 import { jobsArea } from './jobs-area.ts'
@@ -124,6 +125,8 @@ function allHandlers(world: DeskWorld): Handlers {
     ...photosArea(world),
     ...findingsArea(world),
     ...readingsArea(world),
+    ...surveyArea(world),
+    ...fieldFilesArea(world),
     ...historyArea(world),
     ...intakeArea(world),
     ...logArea(world),

@@ -8,12 +8,12 @@ import { houseOutlineSchema, type HouseOutline } from '../../app/roof/house-outl
 import { checkOutline, outlineFaultSentence } from '../../app/roof/outline.ts'
 import type { ReadDb } from '../store/database.ts'
 import type { Write } from '../store/record-edits.ts'
-import { listPhotos } from '../store/records/photos.ts'
-import { facetTable, findingTable, outlineTable, readingTable } from '../store/records/tables.ts'
+import { facetTable, outlineTable } from '../store/records/tables.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { editJob } from './edit-job.ts'
 import type { Area } from './handlers.ts'
 import { needJob } from './snapshot.ts'
+import { withoutFacets } from './without-facets.ts'
 
 /** Outlines of the house, and the facets that follow from them. */
 export function outlinesArea(world: DeskWorld): Area<'outlines'> {
@@ -42,10 +42,12 @@ export function outlinesArea(world: DeskWorld): Area<'outlines'> {
           summary: `Remove the outline "${outline.name}"`,
           writes: [
             { record: 'outline', id, after: null },
-            ...facets.flatMap((facet): Write[] => [
-              { record: 'facet', id: facet.id, after: null },
-              ...withoutFacet(db, jobId, facet.id),
-            ]),
+            ...facets.map((facet): Write => ({ record: 'facet', id: facet.id, after: null })),
+            ...withoutFacets(
+              db,
+              jobId,
+              facets.map(({ id }) => id),
+            ),
           ],
           result: {},
         }
@@ -97,7 +99,7 @@ export function facetsArea(world: DeskWorld): Area<'facets'> {
         }
         return {
           summary: `Remove facet ${facet.letter}`,
-          writes: [{ record: 'facet', id, after: null }, ...withoutFacet(db, jobId, id)],
+          writes: [{ record: 'facet', id, after: null }, ...withoutFacets(db, jobId, [id])],
           result: {},
         }
       }),
@@ -162,7 +164,8 @@ function facetWrites(
   })
   if (!built.ok) return refuse('invalid', built.sentence, { about: 'outline' })
   return [
-    ...built.removed.flatMap((id): Write[] => [{ record: 'facet', id, after: null }, ...withoutFacet(db, jobId, id)]),
+    ...built.removed.map((id): Write => ({ record: 'facet', id, after: null })),
+    ...withoutFacets(db, jobId, built.removed),
     ...built.facets.map((facet): Write => ({ record: 'facet', id: facet.id, after: facet })),
   ]
 }
@@ -182,21 +185,4 @@ function needOutline(db: ReadDb, jobId: string, id: string): HouseOutline {
 
 function needFacet(db: ReadDb, jobId: string, id: string): Facet {
   return facetTable.get(db, { jobId, id }) ?? refuse('not-found', 'This facet is no longer in the job.')
-}
-
-/** What points to a facet lets go of it in the same step, so that undo brings both back. */
-function withoutFacet(db: ReadDb, jobId: string, facetId: string): readonly Write[] {
-  return [
-    ...listPhotos(db, jobId)
-      .filter((photo) => photo.tags.facetId === facetId)
-      .map((photo): Write => ({ record: 'photo', id: photo.id, after: { ...photo.tags, facetId: null } })),
-    ...findingTable
-      .list(db, jobId)
-      .filter((finding) => finding.facetId === facetId)
-      .map((finding): Write => ({ record: 'finding', id: finding.id, after: { ...finding, facetId: null } })),
-    ...readingTable
-      .list(db, jobId)
-      .filter((reading) => reading.facetId === facetId)
-      .map((reading): Write => ({ record: 'reading', id: reading.id, after: { ...reading, facetId: null } })),
-  ]
 }

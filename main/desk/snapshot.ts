@@ -14,6 +14,7 @@ import { listPackets } from '../store/packets.ts'
 import { historyState } from '../store/record-edits.ts'
 import { listAttachments } from '../store/records/attachments.ts'
 import { listCameras } from '../store/records/cameras.ts'
+import { fieldSurveyOf } from '../store/records/field-survey.ts'
 import { listPhotos, type StoredPhoto } from '../store/records/photos.ts'
 import { facetTable, findingTable, outlineTable, readingTable } from '../store/records/tables.ts'
 
@@ -40,6 +41,7 @@ export function jobSnapshot(db: ReadDb, jobId: string): JobSnapshot {
     cameras,
     findings: findingTable.list(db, jobId),
     readings: readingTable.list(db, jobId),
+    survey: fieldSurveyOf(db, jobId),
     attachments: listAttachments(db, jobId).map((kept) => kept.attachment),
     packets: listPackets(db, jobId),
     history: historyState(db, jobId),

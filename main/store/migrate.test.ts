@@ -6,6 +6,7 @@ import { AppFailure } from '../../app/contract/app-error.ts'
 import { connect, inTransaction, row, rows, run, type ReadDb } from './database.ts'
 import { migrate } from './migrate.ts'
 import { firstLibrary } from './migrations/0001-first-library.ts'
+import { outlines } from './migrations/0002-outlines.ts'
 
 let folder = ''
 let db: ReadDb
@@ -39,8 +40,19 @@ describe('a new library', () => {
     const backup = vi.fn<() => void>()
     migrate(db, { backup })
     expect(backup).not.toHaveBeenCalled()
-    expect(versionOf(db)).toBe(2)
-    for (const name of ['jobs', 'photos', 'outlines', 'facets', 'findings', 'readings', 'log', 'steps', 'search_words'])
+    expect(versionOf(db)).toBe(3)
+    for (const name of [
+      'jobs',
+      'photos',
+      'outlines',
+      'facets',
+      'findings',
+      'readings',
+      'field_surveys',
+      'log',
+      'steps',
+      'search_words',
+    ])
       expect(tableNames()).toContain(JSON.stringify({ name }))
   })
 
@@ -70,9 +82,19 @@ describe('an older library', () => {
     const backup = vi.fn<() => void>()
     migrate(db, { backup })
     expect(backup).toHaveBeenCalledTimes(1)
-    expect(versionOf(db)).toBe(2)
+    expect(versionOf(db)).toBe(3)
     expect(row(db, 'select value from settings')).toEqual({ value: 'Ada' })
     expect(rows(db, 'select * from outlines')).toEqual([])
+  })
+
+  it('of the second version gets a place for field surveys and keeps its rows', () => {
+    migrate(db, { backup: () => undefined, steps: [firstLibrary, outlines] })
+    inTransaction(db, (write) => run(write, "insert into settings (name, value) values ('operator', 'Ada')"))
+    const backup = vi.fn<() => void>()
+    migrate(db, { backup })
+    expect(backup).toHaveBeenCalledTimes(1)
+    expect(row(db, 'select value from settings')).toEqual({ value: 'Ada' })
+    expect(rows(db, 'select * from field_surveys')).toEqual([])
   })
 
   it('is backed up as it stands before anything changes', () => {

@@ -7,6 +7,7 @@ import { touchJob } from './jobs.ts'
 import { fromJson } from './json-column.ts'
 import { appendLog, type Author } from './log.ts'
 import { cameraClockTable } from './records/cameras.ts'
+import { fieldSurveyTable } from './records/field-survey.ts'
 import { frameTable, sheetTable } from './records/job-parts.ts'
 import { photoTagsTable } from './records/photos.ts'
 import type { RecordTable } from './records/record-table.ts'
@@ -39,6 +40,7 @@ const tables = {
   camera: checked(cameraClockTable),
   finding: checked(findingTable),
   reading: checked(readingTable),
+  'field-survey': checked(fieldSurveyTable),
 } satisfies Record<RecordKind, RecordTable<unknown>>
 
 /**

@@ -22,6 +22,7 @@ export function indexRecord(db: WriteDb, jobId: string, { record, id }: { record
     case 'outline':
     case 'camera':
     case 'reading':
+    case 'field-survey':
       return
   }
 }

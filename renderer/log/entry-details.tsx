@@ -119,8 +119,10 @@ function nameRecord({ kind, id }: RecordName, job: JobSnapshot): { name: string;
     case 'reading': {
       const reading = job.readings.find((one) => one.id === id)
       if (reading === undefined) return { name: 'a reading that was removed', place: null }
-      return { name: `Reading ${reading.number}`, place: { workspace: 'findings', target: { kind, id } } }
+      return { name: `Reading ${reading.number}`, place: { workspace: 'field-tests', target: { kind, id } } }
     }
+    case 'field-survey':
+      return { name: 'Field tests', place: { workspace: 'field-tests', target: null } }
     case 'sheet':
       return { name: 'Job sheet', place: { workspace: 'sheet', target: null } }
     case 'camera':
