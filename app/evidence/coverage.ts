@@ -2,13 +2,22 @@ import type { PacketProblem } from '../packet/problem.ts'
 import type { CaseFile } from './case-file.ts'
 import type { Check } from './coverage/check.ts'
 import { checkFacets } from './coverage/facets.ts'
+import { checkFieldTests } from './coverage/field-tests.ts'
 import { checkFindings } from './coverage/findings.ts'
 import { checkPhotos } from './coverage/photos.ts'
 import { checkReadings } from './coverage/readings.ts'
 import { checkSheet } from './coverage/sheet.ts'
 import { checkWording } from './coverage/wording.ts'
 
-const checks: readonly Check[] = [checkSheet, checkFacets, checkFindings, checkReadings, checkPhotos, checkWording]
+const checks: readonly Check[] = [
+  checkSheet,
+  checkFacets,
+  checkFindings,
+  checkReadings,
+  checkFieldTests,
+  checkPhotos,
+  checkWording,
+]
 
 const rank = { blocking: 0, mend: 1, notice: 2 } as const satisfies Record<PacketProblem['weight'], number>
 

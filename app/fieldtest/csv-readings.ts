@@ -9,7 +9,6 @@ import { readingSchema } from './reading.ts'
 
 /** A reading without identity and number, as it is handed in. */
 export const newReadingSchema = readingSchema.omit({ id: true, number: true })
-export type NewReading = z.output<typeof newReadingSchema>
 
 /** One row of a file: the reading that it makes, or why it makes none. */
 export const csvRowSchema = z.object({

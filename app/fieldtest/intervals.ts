@@ -1,3 +1,4 @@
+// oxlint-disable-next-line typescript/triple-slash-reference -- the library has no types, and every layer that compiles this file needs ours
 /// <reference path="./jstat.d.ts" />
 import jstat from 'jstat'
 

@@ -1,5 +1,5 @@
 import { causes } from '../evidence/catalog/causes.ts'
-import { componentLabel, components } from '../evidence/catalog/components.ts'
+import { components } from '../evidence/catalog/components.ts'
 import { conditions } from '../evidence/catalog/conditions.ts'
 import {
   consequenceLabels,
@@ -13,8 +13,6 @@ import type { CaseFile } from '../evidence/case-file.ts'
 import { findingLabel, type Extent, type Finding } from '../evidence/finding.ts'
 import { localDateTime } from '../evidence/photo-local-time.ts'
 import { photoLabel, type Photo } from '../evidence/photo.ts'
-import { readingLabel } from '../evidence/reading-label.ts'
-import type { Reading } from '../fieldtest/reading.ts'
 import { markerPoint } from '../roof/draw-plan.ts'
 import { houseOf } from '../roof/house.ts'
 import { placeWords } from '../roof/place-words.ts'
@@ -23,6 +21,7 @@ import { jobZones } from '../roof/zones/job-zones.ts'
 import { type Columns, type CsvTable, table } from './csv-table.ts'
 import { howMuchWords } from './finding-words.ts'
 import { offsetWords } from './format/times.ts'
+import { handCheckTable, readingColumns } from './field-test-tables.ts'
 import { quantityTables } from './quantity-tables.ts'
 
 /** findings.csv, photos.csv, readings.csv and the tables of quantities of an evidence bundle. Photos include those left out, with the reason. */
@@ -31,7 +30,8 @@ export function csvTables(caseFile: CaseFile): readonly CsvTable[] {
   return [
     table('findings.csv', findingColumns(names), [...caseFile.findings].sort(byNumber)),
     table('photos.csv', photoColumns(names), [...caseFile.photos].sort(byNumber)),
-    table('readings.csv', readingColumns(names), [...caseFile.readings].sort(byNumber)),
+    table('readings.csv', readingColumns(caseFile, names), [...caseFile.readings].sort(byNumber)),
+    handCheckTable(caseFile, names),
     ...quantityTables(caseFile),
   ]
 }
@@ -173,23 +173,6 @@ function localIso(time: Photo['time']): string {
   const local = localDateTime(time)
   if (local === null) return ''
   return `${local.toString({ smallestUnit: 'second' })}${offsetWords(time.offsetMinutes ?? 0)}`
-}
-
-function readingColumns(names: Names): Columns<Reading> {
-  return [
-    ['reading', ({ number }) => readingLabel(number)],
-    ['facet', ({ facetId }) => names.facet(facetId)],
-    ['component', ({ component }) => componentLabel(component)],
-    ['lift_in', ({ liftIn }) => liftIn],
-    ['force_lbf', ({ forceLbf }) => forceLbf],
-    ['method', ({ method }) => method],
-    ['instrument', ({ instrument }) => instrument],
-    ['finding', ({ findingId }) => names.finding(findingId)],
-    ['photos', ({ photoIds }) => photoIds.map(names.photo).join(' ')],
-    ['plan_x_ft', ({ at }) => at?.xFt ?? null],
-    ['plan_y_ft', ({ at }) => at?.yFt ?? null],
-    ['note', ({ note }) => note],
-  ]
 }
 
 function yesNo(value: boolean): string {

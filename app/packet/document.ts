@@ -1,4 +1,5 @@
 import type { PhotoId } from '../job/ids.ts'
+import type { Plot } from '../fieldtest/plots/plot.ts'
 import type { PlanDrawing } from '../roof/plan-drawing.ts'
 import type { PacketOptions } from './options.ts'
 
@@ -64,6 +65,7 @@ export type Block =
   | FactsBlock
   | TableBlock
   | PlanBlock
+  | PlotBlock
   | PictureBlock
   | PhotoCardsBlock
   | GroupBlock
@@ -116,6 +118,12 @@ export interface PlanBlock {
   readonly alt: string
   /** Fills a page of its own, or stands in the text at a height. */
   readonly size: 'page' | { readonly heightIn: number }
+}
+
+/** A plot, drawn as vectors at its own size. */
+export interface PlotBlock {
+  readonly kind: 'plot'
+  readonly plot: Plot
 }
 
 /** One photo set large, as on the cover. */

@@ -23,6 +23,8 @@ export function placeOfProblem(place: ProblemPlace): Place {
       return { workspace: 'findings', target: { kind: 'finding', id: place.id } }
     case 'reading':
       return { workspace: 'field-tests', target: { kind: 'reading', id: place.id } }
+    case 'field-tests':
+      return { workspace: 'field-tests', target: null }
     case 'plan':
       return { workspace: 'plan', target: null }
     case 'job':

@@ -109,6 +109,8 @@ function countOf(snapshot: JobSnapshot, workspace: Workspace): string {
       return number(snapshot.photos.length)
     case 'findings':
       return number(snapshot.findings.length)
+    case 'field-tests':
+      return number(snapshot.readings.length + snapshot.survey.checks.length + snapshot.survey.squares.length)
     case 'packet':
       return snapshot.packets.length === 0
         ? ''

@@ -6,6 +6,7 @@ import { FRONT_FINDINGS } from './findings-front.mjs'
 import { GARAGE_FINDINGS } from './findings-garage.mjs'
 import { BACK_FINDINGS } from './findings-back.mjs'
 import { READINGS } from './readings.mjs'
+import { SURVEY } from './field-survey.mjs'
 import { SHEET } from './job-sheet.mjs'
 import { WALK, fileName } from './walk.mjs'
 
@@ -62,6 +63,7 @@ function describedJob() {
     photos: WALK.map((view) => ({ file: fileName(view), ...view.tags })),
     findings: [...GARAGE_FINDINGS, ...FRONT_FINDINGS, ...BACK_FINDINGS].map(finding),
     readings: READINGS.map((r, i) => ({ number: i + 1, ...r, at: point(r.at), photos: (r.photos ?? []).map(fileOf) })),
+    survey: SURVEY,
   }
 }
 

@@ -31,8 +31,6 @@ export const ownCriterionSchema = z.object({
   effectiveUntil: text(40).default(''),
 })
 
-export type OwnCriterion = z.output<typeof ownCriterionSchema>
-
 /** Who may use a criterion's name. */
 type Use = 'anyone' | 'approved-agency'
 

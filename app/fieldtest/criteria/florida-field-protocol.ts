@@ -10,7 +10,7 @@ export const protocolLimits: readonly string[] = [
   'The protocol is a quality check of a newly laid roof, made shortly after laying to accept workmanship. Two commentaries by engineering firms call its use to find wind damage a misuse [published, seen at second hand].',
   'Only a testing agency that the county product-control office has approved makes such a test; its reports and calculations follow a protocol of their own (section 3.1).',
   'It is required inside the high-velocity hurricane zone (Miami-Dade and Broward counties) for mortar-set and adhesive-set tile before final inspection [published, seen at second hand]. Elsewhere it is not a code requirement.',
-  'How many static tests are made, where, when they pass and what follows is not built in: the sections that say so were not seen. Take them from the printed edition.',
+  'How many static tests are made, where, by what rule they are accepted and what follows is not built in: the sections that say so were not seen. Take them from the printed edition.',
   'Without a record from before the storm, looseness alone cannot be tied to one event.',
 ]
 

@@ -9,10 +9,7 @@ export const handLift: Criterion = {
   source: 'Common practice in the trade, no source. No standard was found that states it.',
   status: 'common practice, no source',
   use: 'anyone',
-  cautions: [
-    'The 35 lbf appears to be borrowed from a clause for mortar-set and adhesive-set tile.',
-    'A tile that rises is not held at that moment. Since when, and why, a lift does not show: it may never have been well fastened or bonded, it may have aged, been walked on or repaired, or been loosened by the lifting.',
-  ],
+  cautions: ['The 35 lbf appears to be borrowed from a clause for mortar-set and adhesive-set tile.'],
   effectiveFrom: '',
   effectiveUntil: '',
 }
