@@ -21,6 +21,7 @@ const NO_FAULTS: Faults = { lift: null, force: null, offer: null }
 export function NewReading() {
   const edit = useEdit()
   const line = useRef<HTMLFormElement>(null)
+  const isSaving = useRef(false)
   const [facetId, setFacetId] = useState<FacetId | null>(null)
   const [area, setArea] = useState<RoofArea | null>(null)
   const [lift, setLift] = useState('')
@@ -35,7 +36,12 @@ export function NewReading() {
     const method = values.forceLbf === null ? ('by-hand' as const) : ('gauge' as const)
     const gauge = method === 'gauge' ? instrument : ''
     const reading = { facetId, area, ...values, method, instrument: gauge, tester }
-    if ((await edit('readings.save', { id: null, reading })) === null) return
+    // Enter pressed twice must not write the same reading twice.
+    if (isSaving.current) return
+    isSaving.current = true
+    const saved = await edit('readings.save', { id: null, reading })
+    isSaving.current = false
+    if (saved === null) return
     setLift('')
     setForce('')
     line.current?.querySelector<HTMLInputElement>('input[name="lift"]')?.focus()

@@ -1,9 +1,10 @@
-import { useState } from 'react'
+import { useDeferredValue, useState } from 'react'
 import { readingLabel } from '../../app/evidence/reading-label.ts'
 import { chosenCriterion } from '../../app/fieldtest/criteria/criteria.ts'
 import { ruleWords } from '../../app/fieldtest/criteria/criterion.ts'
 import { judgeReading } from '../../app/fieldtest/judge-reading.ts'
 import { liftPlot, liftPlotLegend } from '../../app/fieldtest/plots/lift-plot.ts'
+import type { Reading } from '../../app/fieldtest/reading.ts'
 import { useCommands } from '../state/commands.ts'
 import { useJob } from '../state/job-state.tsx'
 import { useSelection } from '../state/selection.tsx'
@@ -16,9 +17,13 @@ import { PlotFigure } from './plot-figure.tsx'
 import { useReadingColumns } from './reading-columns.tsx'
 import { ShowWorking } from './show-working.tsx'
 
+const NO_ROWS: readonly Reading[] = []
+
 /** Lift readings: a line to enter the next one, a table that edits in place, and the plot against the criterion. */
 export function ReadingsPane() {
   const { readings, survey } = useJob()
+  // The table measures itself once it stands; its rows follow.
+  const rows = useDeferredValue(readings, NO_ROWS)
   const { selection, select } = useSelection()
   const columns = useReadingColumns()
   const [isImporting, setImporting] = useState(false)
@@ -47,7 +52,7 @@ export function ReadingsPane() {
           <DataTable
             label="Lift readings"
             columns={columns}
-            rows={readings}
+            rows={rows}
             rowKey={({ id }) => id}
             rowHeightPx={38}
             selectedKey={selection.kind === 'reading' ? selection.id : null}

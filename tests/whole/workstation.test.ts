@@ -12,6 +12,7 @@ import { issuingThePacket } from './steps/issuing-the-packet.ts'
 import { lookingBack } from './steps/looking-back.ts'
 import { taggingPhotos } from './steps/tagging-photos.ts'
 import { takingPhotosIn } from './steps/taking-photos-in.ts'
+import { testingTiles } from './steps/testing-tiles.ts'
 import type { Work } from './steps/work.ts'
 import { writingFindings } from './steps/writing-findings.ts'
 import { zonesAndQuantities } from './steps/zones-and-quantities.ts'
@@ -67,6 +68,9 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('zones and quantities', () => {
     zonesAndQuantities(work)
+  })
+  describe('field tests', () => {
+    testingTiles(work)
   })
   describe('the packet', () => {
     issuingThePacket(work)

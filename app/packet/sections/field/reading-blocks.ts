@@ -31,6 +31,7 @@ export function readingBlocks(context: PacketContext, criterion: Criterion): rea
     heading('Readings', true),
     readingTable(context),
     ...instrumentsUsed(context),
+    ...testers(context),
     paragraph(
       without === 0
         ? 'Every reading has both lift and force.'
@@ -100,7 +101,7 @@ function withTyped(value: number, typed: string): string {
   return `${figure(value)}${typed === '' ? '' : ` (typed ${typed})`}`
 }
 
-/** Method, point and direction of pull, outcome, tester and time, as far as each was written down. */
+/** Method, point and direction of pull, outcome and time, as far as each was written down. */
 function howWords(reading: Reading): string {
   return [
     reading.component === 'field-tile' ? '' : componentLabel(reading.component).toLowerCase(),
@@ -108,7 +109,6 @@ function howWords(reading: Reading): string {
     reading.pullPoint === 'not-stated' ? '' : pullPointLabels[reading.pullPoint],
     reading.pullDirection === 'not-stated' ? '' : pullDirectionLabels[reading.pullDirection],
     reading.outcome === 'not-stated' ? '' : outcomeLabels[reading.outcome],
-    reading.tester === '' ? '' : `by ${reading.tester}`,
     reading.takenAt === null ? '' : reading.takenAt.replace('T', ' '),
   ]
     .filter((part) => part !== '')
@@ -142,6 +142,17 @@ function instrumentsUsed({ readings, input }: PacketContext): readonly Block[] {
     return [...plain(`${name}${about} (`), ...joined(taken.map(readingLink)), ...plain(')')]
   })
   return [paragraph(ledBy(used.length === 1 ? 'Instrument:' : 'Instruments:', [...joined(used, '; '), ...plain('.')]))]
+}
+
+/** Who took which readings, where it was written down. */
+function testers({ readings }: PacketContext): readonly Block[] {
+  const names = [...new Set(readings.map(({ tester }) => tester.trim()))].filter((name) => name !== '')
+  if (names.length === 0) return []
+  const each = names.map((name) => {
+    const taken = readings.filter(({ tester }) => tester.trim() === name)
+    return [...plain(`${name} (`), ...joined(taken.map(readingLink)), ...plain(')')]
+  })
+  return [paragraph(ledBy('Taken by:', [...joined(each, '; '), ...plain('.')]))]
 }
 
 function instrumentWords({ serial, calibratedOn, certificate }: Instrument): string {
