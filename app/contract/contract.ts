@@ -1,5 +1,6 @@
 import type { z } from 'zod'
 import { editProcedures } from './edits.ts'
+import { fieldTestProcedures } from './field-tests.ts'
 import { intakeProcedures } from './intake.ts'
 import { jobProcedures } from './jobs.ts'
 import { libraryProcedures } from './library.ts'
@@ -18,6 +19,7 @@ export const contract = {
   ...editProcedures,
   ...placementProcedures,
   ...nearDoubleProcedures,
+  ...fieldTestProcedures,
   ...intakeProcedures,
   ...videoProcedures,
   ...logProcedures,

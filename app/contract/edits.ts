@@ -24,6 +24,7 @@ import { edgeKindSchema, edgeOfFacetSchema } from '../roof/edge-by-hand.ts'
 import { facetSchema } from '../roof/facet.ts'
 import { houseOutlineSchema } from '../roof/house-outline.ts'
 import { planImageSchema } from '../roof/plan-image.ts'
+import { fieldTestEdits } from './field-tests.ts'
 import { narrationProcedures } from './narration.ts'
 import { write } from './procedure.ts'
 
@@ -166,6 +167,7 @@ export const editProcedures = {
     z.object({ ...inJob, id: readingIdSchema.nullable(), reading: readingSchema.omit({ id: true, number: true }) }),
     z.object({ id: readingIdSchema, number: z.number().int() }),
   ),
+  ...fieldTestEdits,
   'readings.remove': write(z.object({ ...inJob, id: readingIdSchema }), done),
   /** Changes what is said of an image under the plan, or how it lies. Showing one hides the others. */
   'plan-images.save': write(z.object({ ...inJob, id: planImageIdSchema, set: planImagePatchSchema }), done),

@@ -6,6 +6,7 @@ import { markupSchema } from '../evidence/markup.ts'
 import { photoSchema } from '../evidence/photo.ts'
 import { videoSchema } from '../evidence/video.ts'
 import { readingSchema } from '../fieldtest/reading.ts'
+import { fieldSurveySchema } from '../fieldtest/survey.ts'
 import { jobIdSchema, photoIdSchema } from '../job/ids.ts'
 import { jobNumberSchema, jobSchema } from '../job/job.ts'
 import { jobSheetSchema } from '../job/sheet.ts'
@@ -66,6 +67,7 @@ export const jobSnapshotSchema = z.object({
   findings: z.array(findingSchema),
   readings: z.array(readingSchema),
   planImages: z.array(planImageSchema),
+  survey: fieldSurveySchema,
   attachments: z.array(attachmentSchema),
   narrations: z.array(narrationSchema),
   draftDecisions: z.array(draftDecisionSchema),

@@ -1,3 +1,4 @@
+import type { FieldSurvey } from '../fieldtest/survey.ts'
 import type { Reading } from '../fieldtest/reading.ts'
 import type { Job } from '../job/job.ts'
 import type { Narration } from '../narration/narration.ts'
@@ -18,4 +19,5 @@ export interface CaseFile {
   readonly findings: readonly Finding[]
   readonly readings: readonly Reading[]
   readonly narrations: readonly Narration[]
+  readonly survey: FieldSurvey
 }

@@ -2,6 +2,7 @@ import type { PacketProblem } from '../packet/problem.ts'
 import type { CaseFile } from './case-file.ts'
 import type { Check } from './coverage/check.ts'
 import { checkFacets } from './coverage/facets.ts'
+import { checkFieldTests } from './coverage/field-tests.ts'
 import { checkFindings } from './coverage/findings.ts'
 import { checkHouseSet } from './coverage/house-set.ts'
 import { checkPhotos } from './coverage/photos.ts'
@@ -15,6 +16,7 @@ const checks: readonly Check[] = [
   checkFacets,
   checkFindings,
   checkReadings,
+  checkFieldTests,
   checkHouseSet,
   checkPhotos,
   checkTimes,

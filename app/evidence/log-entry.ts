@@ -13,6 +13,7 @@ export const recordKindSchema = z.enum([
   'camera',
   'finding',
   'reading',
+  'field-survey',
   'video',
   'attachment',
   'plan-image',

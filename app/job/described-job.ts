@@ -5,6 +5,7 @@ import { findingSchema } from '../evidence/finding.ts'
 import { marksSchema } from '../evidence/markup.ts'
 import { photoTagsSchema } from '../evidence/photo.ts'
 import { readingSchema } from '../fieldtest/reading.ts'
+import { fieldSurveySchema, handCheckSchema, otherTestSchema, testSquareSchema } from '../fieldtest/survey.ts'
 import { facetSchema } from '../roof/facet.ts'
 import { jobNumberSchema } from './job.ts'
 import { planFrameSchema } from './places.ts'
@@ -12,6 +13,21 @@ import { jobSheetSchema } from './sheet.ts'
 
 const fileNameSchema = z.string().min(1).max(255)
 const facetLetterSchema = facetSchema.shape.letter
+const namedPlace = {
+  facet: facetLetterSchema.nullable().default(null),
+  photos: z.array(fileNameSchema).max(50).default([]),
+}
+const byIdentity = { facetId: true, photoIds: true } as const
+
+/** A field survey whose lines name facets by letter and photos by file name. */
+const describedSurveySchema = fieldSurveySchema
+  .omit({ checks: true, squares: true, others: true })
+  .extend({
+    checks: z.array(handCheckSchema.omit(byIdentity).extend(namedPlace).strict()).max(2000).default([]),
+    squares: z.array(testSquareSchema.omit(byIdentity).extend(namedPlace).strict()).max(2000).default([]),
+    others: z.array(otherTestSchema.omit(byIdentity).extend(namedPlace).strict()).max(500).default([]),
+  })
+  .strict()
 
 /**
  * A job written down by hand or by another program: `job.json` beside a folder `photos/` and, where there is narration, `narration/`. Records name each other the
@@ -87,6 +103,7 @@ export const describedJobSchema = z.strictObject({
     )
     .max(50)
     .default([]),
+  survey: describedSurveySchema.nullable().default(null),
 })
 export type DescribedJob = z.output<typeof describedJobSchema>
 /** As written, before defaults are filled in. */

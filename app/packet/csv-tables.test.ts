@@ -68,6 +68,7 @@ describe('the tables of an evidence bundle', () => {
       'findings.csv',
       'photos.csv',
       'readings.csv',
+      'hand-checks.csv',
       'facets.csv',
       'edges.csv',
       'roof-totals.csv',

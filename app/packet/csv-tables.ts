@@ -1,5 +1,5 @@
 import { causes } from '../evidence/catalog/causes.ts'
-import { componentLabel, components } from '../evidence/catalog/components.ts'
+import { components } from '../evidence/catalog/components.ts'
 import { conditions } from '../evidence/catalog/conditions.ts'
 import {
   consequenceLabels,
@@ -15,9 +15,7 @@ import { markupWords } from '../evidence/markup/words.ts'
 import { photoLabel, type Photo } from '../evidence/photo.ts'
 import { videoLabel } from '../evidence/video-label.ts'
 import type { Video } from '../evidence/video.ts'
-import { readingLabel } from '../evidence/reading-label.ts'
 import { placedWords } from '../evidence/walk-order.ts'
-import type { Reading } from '../fieldtest/reading.ts'
 import { markerPoint } from '../roof/draw-plan.ts'
 import { houseOf } from '../roof/house.ts'
 import { placeWords } from '../roof/place-words.ts'
@@ -26,6 +24,7 @@ import { jobZones } from '../roof/zones/job-zones.ts'
 import { type Columns, type CsvTable, table } from './csv-table.ts'
 import { howMuchWords } from './finding-words.ts'
 import { localIso } from './format/local-iso.ts'
+import { handCheckTable, readingColumns } from './field-test-tables.ts'
 import { quantityTables } from './quantity-tables.ts'
 import { videoTable } from './video-table.ts'
 
@@ -38,7 +37,8 @@ export function csvTables(caseFile: CaseFile, videos: readonly Video[] = []): re
   return [
     table('findings.csv', findingColumns(names), [...caseFile.findings].sort(byNumber)),
     table('photos.csv', photoColumns(names), [...caseFile.photos].sort(byNumber)),
-    table('readings.csv', readingColumns(names), [...caseFile.readings].sort(byNumber)),
+    table('readings.csv', readingColumns(caseFile, names), [...caseFile.readings].sort(byNumber)),
+    handCheckTable(caseFile, names),
     ...(videos.length === 0 ? [] : [videoTable(videos)]),
     ...quantityTables(caseFile),
   ]
@@ -185,23 +185,6 @@ function photoColumns(names: Names): Columns<Photo> {
     ['still_offset_seconds', ({ still }) => (still === null ? null : still.offsetMs / 1000)],
     ['still_video_sha256', ({ still }) => still?.videoSha256 ?? ''],
     ['left_out_because', ({ tags }) => tags.leftOutBecause],
-  ]
-}
-
-function readingColumns(names: Names): Columns<Reading> {
-  return [
-    ['reading', ({ number }) => readingLabel(number)],
-    ['facet', ({ facetId }) => names.facet(facetId)],
-    ['component', ({ component }) => componentLabel(component)],
-    ['lift_in', ({ liftIn }) => liftIn],
-    ['force_lbf', ({ forceLbf }) => forceLbf],
-    ['method', ({ method }) => method],
-    ['instrument', ({ instrument }) => instrument],
-    ['finding', ({ findingId }) => names.finding(findingId)],
-    ['photos', ({ photoIds }) => photoIds.map(names.photo).join(' ')],
-    ['plan_x_ft', ({ at }) => at?.xFt ?? null],
-    ['plan_y_ft', ({ at }) => at?.yFt ?? null],
-    ['note', ({ note }) => note],
   ]
 }
 

@@ -1,5 +1,6 @@
 import type { MarkupDrawing } from '../evidence/markup-drawing.ts'
 import type { PhotoId } from '../job/ids.ts'
+import type { Plot } from '../fieldtest/plots/plot.ts'
 import type { PlanDrawing } from '../roof/plan-drawing.ts'
 import type { PacketOptions } from './options.ts'
 
@@ -65,6 +66,7 @@ export type Block =
   | FactsBlock
   | TableBlock
   | PlanBlock
+  | PlotBlock
   | PictureBlock
   | PhotoCardsBlock
   | GroupBlock
@@ -117,6 +119,12 @@ export interface PlanBlock {
   readonly alt: string
   /** Fills a page of its own, or stands in the text at a height. */
   readonly size: 'page' | { readonly heightIn: number }
+}
+
+/** A plot, drawn as vectors at its own size. */
+export interface PlotBlock {
+  readonly kind: 'plot'
+  readonly plot: Plot
 }
 
 /** One photo set large, as on the cover. */

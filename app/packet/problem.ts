@@ -11,6 +11,7 @@ const problemPlaceSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('photo'), id: z.string() }),
   z.object({ kind: z.literal('finding'), id: z.string() }),
   z.object({ kind: z.literal('reading'), id: z.string() }),
+  z.object({ kind: z.literal('field-tests') }),
   z.object({ kind: z.literal('plan') }),
   z.object({ kind: z.literal('photos') }),
   z.object({ kind: z.literal('job') }),

@@ -2,6 +2,7 @@ import { findingSchema } from '../../app/evidence/finding.ts'
 import { markupSchema, withoutMark, type Mark } from '../../app/evidence/markup.ts'
 import { markOutside } from '../../app/evidence/markup/mark-points.ts'
 import { photoTagsSchema, type PhotoFile } from '../../app/evidence/photo.ts'
+import { fieldSurveySchema } from '../../app/fieldtest/survey.ts'
 import { readingSchema } from '../../app/fieldtest/reading.ts'
 import type { DescribedJob } from '../../app/job/described-job.ts'
 import type { PhotoId } from '../../app/job/ids.ts'
@@ -61,6 +62,7 @@ export function describedRecords(
       })
       return { record: 'reading', id: after.id, after }
     }),
+    ...surveyWrites(jobId, described, { facetIdOf, photoIds }),
   ]
 }
 
@@ -72,6 +74,30 @@ function markupWrites(id: PhotoId, marks: readonly Mark[], file: PhotoFile | und
     inside = withoutMark(inside, out.id)
   if (inside.length === 0) return []
   return [{ record: 'markup', id, after: markupSchema.parse({ photoId: id, marks: inside }) }]
+}
+
+interface Identities {
+  readonly facetIdOf: (letter: string | null) => string | null
+  readonly photoIds: ReadonlyMap<string, PhotoId>
+}
+
+function surveyWrites(jobId: string, { survey }: DescribedJob, { facetIdOf, photoIds }: Identities): readonly Write[] {
+  if (survey === null) return []
+  const named = <T extends { readonly facet: string | null; readonly photos: readonly string[] }>(
+    lines: readonly T[],
+  ) =>
+    lines.map(({ facet, photos: shown, ...line }) => ({
+      ...line,
+      facetId: facetIdOf(facet),
+      photoIds: shown.flatMap((file) => photoIds.get(file) ?? []),
+    }))
+  const after = fieldSurveySchema.parse({
+    ...survey,
+    checks: named(survey.checks),
+    squares: named(survey.squares),
+    others: named(survey.others),
+  })
+  return [{ record: 'field-survey', id: jobId, after }]
 }
 
 /** Photos by the names they came with; a name that was a double leads to the photo with the same bytes. */

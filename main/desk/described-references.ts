@@ -53,6 +53,12 @@ export function checkReferences(described: DescribedJob, files: readonly Waiting
     reading.photos.forEach((file, k) => need.file(file, `readings.${i}.photos.${k}`))
     need.finding(reading.finding, `readings.${i}.finding`)
   })
+  for (const list of ['checks', 'squares', 'others'] as const) {
+    described.survey?.[list].forEach(({ facet, photos: shown }, i) => {
+      need.facet(facet, `survey.${list}.${i}.facet`)
+      shown.forEach((file, k) => need.file(file, `survey.${list}.${i}.photos.${k}`))
+    })
+  }
 }
 
 function needs(described: DescribedJob, files: readonly Waiting[]) {

@@ -9,7 +9,8 @@ import { fileFailure } from '../library/file-failure.ts'
 import type { Library } from '../library/open-library.ts'
 import { readSetting } from '../store/settings.ts'
 import type { DeskWorld } from './desk-world.ts'
-import { findingsArea, historyArea, photosArea, readingsArea, sheetArea } from './edits-area.ts'
+import { findingsArea, historyArea, photosArea, sheetArea } from './edits-area.ts'
+import { fieldFilesArea, readingsArea, surveyArea } from './field-tests-area.ts'
 import type { Handlers } from './handlers.ts'
 import { intakeArea } from './intake-area.ts'
 import { jobsArea } from './jobs-area.ts'
@@ -136,6 +137,8 @@ function allHandlers(world: DeskWorld): Handlers {
     ...readingsArea(world),
     ...videosArea(world),
     ...narrationArea(world),
+    ...surveyArea(world),
+    ...fieldFilesArea(world),
     ...historyArea(world),
     ...placementArea(world),
     ...intakeArea(world),

@@ -3,18 +3,17 @@ import { patchedTags } from '../../app/contract/edits.ts'
 import { findingLabel, findingSchema } from '../../app/evidence/finding.ts'
 import { cameraName } from '../../app/evidence/camera-name.ts'
 import { photoLabel } from '../../app/evidence/photo.ts'
-import { readingSchema } from '../../app/fieldtest/reading.ts'
-import { findingIdSchema, readingIdSchema } from '../../app/job/ids.ts'
-import type { ReadDb } from '../store/database.ts'
+import { findingIdSchema } from '../../app/job/ids.ts'
 import { inTransaction } from '../store/database.ts'
 import { redoStep, undoStep, type Write } from '../store/record-edits.ts'
 import { listCameras } from '../store/records/cameras.ts'
 import { findPhoto, listPhotos } from '../store/records/photos.ts'
-import { facetTable, findingTable, readingTable } from '../store/records/tables.ts'
+import { findingTable, readingTable } from '../store/records/tables.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { announceChange, editJob } from './edit-job.ts'
 import type { Area } from './handlers.ts'
 import { clockWords, taggingWords } from './edit-words.ts'
+import { needRecords } from './need-records.ts'
 import { planImagesInFrame } from './plan-images-area.ts'
 import { facetsInFrame } from './roof-area.ts'
 import { needJob } from './snapshot.ts'
@@ -52,21 +51,6 @@ export function sheetArea(world: DeskWorld): Area<'sheet'> & Area<'frame'> {
         result: {},
       })),
   }
-}
-
-/** Refuses an edit that points to a record which is not in the job. */
-export function needRecords(
-  db: ReadDb,
-  jobId: string,
-  named: { facetId: string | null; photoIds?: readonly string[]; findingId?: string | null },
-): void {
-  const { facetId, photoIds = [], findingId = null } = named
-  if (facetId !== null && facetTable.get(db, { jobId, id: facetId }) === null)
-    refuse('not-found', 'This facet is no longer in the job.', { about: 'facetId' })
-  if (photoIds.some((id) => findPhoto(db, id)?.jobId !== jobId))
-    refuse('not-found', 'A photo that is named is not in this job.', { about: 'photos' })
-  if (findingId !== null && findingTable.get(db, { jobId, id: findingId }) === null)
-    refuse('not-found', 'This finding is no longer in the job.', { about: 'findingId' })
 }
 
 /** Tags of photos and clocks of cameras. */
@@ -144,40 +128,6 @@ export function findingsArea(world: DeskWorld): Area<'findings'> {
         return {
           summary: `Remove finding ${findingLabel(finding.number)}`,
           writes: [{ record: 'finding', id, after: null }, ...readings],
-          result: {},
-        }
-      }),
-  }
-}
-
-/** Uplift readings. */
-export function readingsArea(world: DeskWorld): Area<'readings'> {
-  return {
-    'readings.save': ({ jobId, id, reading }) =>
-      editJob(world, jobId, (db, newNumber) => {
-        const known =
-          id === null
-            ? null
-            : (readingTable.get(db, { jobId, id }) ?? refuse('not-found', 'This reading is no longer in the job.'))
-        needRecords(db, jobId, reading)
-        const after = readingSchema.parse({
-          ...reading,
-          id: known?.id ?? readingIdSchema.parse(world.newId()),
-          number: known?.number ?? newNumber('reading'),
-        })
-        return {
-          summary: `${known === null ? 'Add' : 'Change'} reading ${after.number}`,
-          writes: [{ record: 'reading', id: after.id, after }],
-          result: { id: after.id, number: after.number },
-        }
-      }),
-    'readings.remove': ({ jobId, id }) =>
-      editJob(world, jobId, (db) => {
-        const reading =
-          readingTable.get(db, { jobId, id }) ?? refuse('not-found', 'This reading is no longer in the job.')
-        return {
-          summary: `Remove reading ${reading.number}`,
-          writes: [{ record: 'reading', id, after: null }],
           result: {},
         }
       }),

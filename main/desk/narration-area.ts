@@ -9,7 +9,7 @@ import { findPhoto } from '../store/records/photos.ts'
 import { narrationTable } from '../store/records/tables.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { editJob } from './edit-job.ts'
-import { needRecords } from './edits-area.ts'
+import { needRecords } from './need-records.ts'
 import type { Area } from './handlers.ts'
 import { keptNarration } from './kept-narration.ts'
 

@@ -11,7 +11,7 @@ import { editJob } from './edit-job.ts'
 import { formerFacets } from './former-facets.ts'
 import type { Area } from './handlers.ts'
 import { needJob } from './snapshot.ts'
-import { withFacetAgain, withoutFacet } from './tied-to-facet.ts'
+import { withFacetAgain, withoutFacets } from './tied-to-facet.ts'
 
 /** Outlines of the house, and the facets that follow from them. */
 export function outlinesArea(world: DeskWorld): Area<'outlines'> {
@@ -43,10 +43,12 @@ export function outlinesArea(world: DeskWorld): Area<'outlines'> {
           summary: `Remove the outline "${outline.name}"`,
           writes: [
             { record: 'outline', id, after: null },
-            ...facets.flatMap((facet): Write[] => [
-              { record: 'facet', id: facet.id, after: null },
-              ...withoutFacet(db, jobId, facet.id),
-            ]),
+            ...facets.map((facet): Write => ({ record: 'facet', id: facet.id, after: null })),
+            ...withoutFacets(
+              db,
+              jobId,
+              facets.map((facet) => facet.id),
+            ),
           ],
           result: {},
         }
@@ -78,7 +80,8 @@ export function outlineFacetWrites(
     return refuse(built.fault === 'roofs-overlap' ? 'conflict' : 'invalid', built.sentence, { about: 'outline' })
   }
   return [
-    ...built.removed.flatMap((id): Write[] => [{ record: 'facet', id, after: null }, ...withoutFacet(db, jobId, id)]),
+    ...built.removed.map((id): Write => ({ record: 'facet', id, after: null })),
+    ...withoutFacets(db, jobId, built.removed),
     ...built.facets.map((facet): Write => ({ record: 'facet', id: facet.id, after: facet })),
     ...built.returned.flatMap((id) => {
       const tied = former.find(({ facet }) => facet.id === id)?.tied ?? []

@@ -15,7 +15,7 @@ import { editJob } from './edit-job.ts'
 import type { Area } from './handlers.ts'
 import { needOutline, outlineFacetWrites } from './outlines-area.ts'
 import { needJob } from './snapshot.ts'
-import { withoutFacet } from './tied-to-facet.ts'
+import { withoutFacets } from './tied-to-facet.ts'
 
 /** Facets of the roof plan. */
 export function facetsArea(world: DeskWorld): Area<'facets'> {
@@ -62,7 +62,7 @@ export function facetsArea(world: DeskWorld): Area<'facets'> {
         }
         return {
           summary: `Remove facet ${facet.letter}`,
-          writes: [{ record: 'facet', id, after: null }, ...withoutFacet(db, jobId, id)],
+          writes: [{ record: 'facet', id, after: null }, ...withoutFacets(db, jobId, [id])],
           result: {},
         }
       }),

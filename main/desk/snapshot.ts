@@ -16,6 +16,7 @@ import { listPackets } from '../store/packets.ts'
 import { historyState } from '../store/record-edits.ts'
 import { listAttachments } from '../store/records/attachments.ts'
 import { listCameras } from '../store/records/cameras.ts'
+import { fieldSurveyOf } from '../store/records/field-survey.ts'
 import { markupTable } from '../store/records/markups.ts'
 import { listPhotos, photosChangedSince, type StoredPhoto } from '../store/records/photos.ts'
 import { listVideos, type StoredVideo } from '../store/records/videos.ts'
@@ -69,6 +70,7 @@ function allButPhotos(db: ReadDb, jobId: string): Omit<JobSnapshot, 'photos'> {
     planImages: planImageTable.list(db, jobId),
     narrations: narrationTable.list(db, jobId),
     draftDecisions: draftDecisionTable.list(db, jobId),
+    survey: fieldSurveyOf(db, jobId),
     attachments: listAttachments(db, jobId).map((kept) => kept.attachment),
     packets: listPackets(db, jobId),
     history: historyState(db, jobId),

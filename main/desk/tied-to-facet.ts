@@ -1,22 +1,36 @@
-import { listPhotos } from '../store/records/photos.ts'
+import type { FacetId } from '../../app/job/ids.ts'
 import type { ReadDb } from '../store/database.ts'
 import type { Write } from '../store/record-edits.ts'
+import { fieldSurveyOf } from '../store/records/field-survey.ts'
+import { listPhotos } from '../store/records/photos.ts'
 import { findingTable, readingTable } from '../store/records/tables.ts'
 
-/** What points to a facet lets go of it in the same step, so that undo brings both back. */
-export function withoutFacet(db: ReadDb, jobId: string, facetId: string): readonly Write[] {
+/** What points to facets lets go of them in the same step, so that undo brings all of it back. */
+export function withoutFacets(db: ReadDb, jobId: string, facetIds: readonly string[]): readonly Write[] {
+  const isGone = (facetId: FacetId | null) => facetId !== null && facetIds.includes(facetId)
+  const freed = <T extends { readonly facetId: FacetId | null }>(record: T): T =>
+    isGone(record.facetId) ? { ...record, facetId: null } : record
+  const survey = fieldSurveyOf(db, jobId)
+  const after = {
+    ...survey,
+    checks: survey.checks.map(freed),
+    squares: survey.squares.map(freed),
+    others: survey.others.map(freed),
+  }
+  const isNamed = [...survey.checks, ...survey.squares, ...survey.others].some(({ facetId }) => isGone(facetId))
   return [
     ...listPhotos(db, jobId)
-      .filter((photo) => photo.tags.facetId === facetId)
+      .filter((photo) => isGone(photo.tags.facetId))
       .map((photo): Write => ({ record: 'photo', id: photo.id, after: { ...photo.tags, facetId: null } })),
     ...findingTable
       .list(db, jobId)
-      .filter((finding) => finding.facetId === facetId)
-      .map((finding): Write => ({ record: 'finding', id: finding.id, after: { ...finding, facetId: null } })),
+      .filter((finding) => isGone(finding.facetId))
+      .map((finding): Write => ({ record: 'finding', id: finding.id, after: freed(finding) })),
     ...readingTable
       .list(db, jobId)
-      .filter((reading) => reading.facetId === facetId)
-      .map((reading): Write => ({ record: 'reading', id: reading.id, after: { ...reading, facetId: null } })),
+      .filter((reading) => isGone(reading.facetId))
+      .map((reading): Write => ({ record: 'reading', id: reading.id, after: freed(reading) })),
+    ...(isNamed ? [{ record: 'field-survey', id: jobId, after } as const] : []),
   ]
 }
 

@@ -61,6 +61,7 @@ describe('a new library', () => {
       'facets',
       'findings',
       'readings',
+      'field_surveys',
       'log',
       'steps',
       'search_words',
@@ -140,6 +141,16 @@ describe('an older library', () => {
     )
     expect(planImageTable.list(db, job.id)).toEqual([image])
     expect(findChainBreak(wholeLog(db, job.id))).toBeNull()
+  })
+
+  it('of the second version gets a place for field surveys and keeps its rows', () => {
+    migrate(db, { backup: () => undefined, steps: [firstLibrary, outlines] })
+    inTransaction(db, (write) => run(write, "insert into settings (name, value) values ('operator', 'Ada')"))
+    const backup = vi.fn<() => void>()
+    migrate(db, { backup })
+    expect(backup).toHaveBeenCalledTimes(1)
+    expect(row(db, 'select value from settings')).toEqual({ value: 'Ada' })
+    expect(rows(db, 'select * from field_surveys')).toEqual([])
   })
 
   it('is backed up as it stands before anything changes', () => {

@@ -8,6 +8,7 @@ import { narration } from './migrations/0006-narration.ts'
 import { photoChanges } from './migrations/0007-photo-changes.ts'
 import { markups } from './migrations/0008-markups.ts'
 import { pictureLooks } from './migrations/0009-picture-looks.ts'
+import { fieldSurveys } from './migrations/0010-field-surveys.ts'
 
 /** Every migration in order; the position in this list, counted from 1, is the database's version after it. */
 const migrations: readonly string[] = [
@@ -19,6 +20,7 @@ const migrations: readonly string[] = [
   photoChanges,
   markups,
   pictureLooks,
+  fieldSurveys,
 ]
 
 /**

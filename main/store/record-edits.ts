@@ -8,6 +8,7 @@ import { fromJson } from './json-column.ts'
 import { appendLog, type Author } from './log.ts'
 import { attachmentTagsTable } from './records/attachments.ts'
 import { cameraClockTable } from './records/cameras.ts'
+import { fieldSurveyTable } from './records/field-survey.ts'
 import { frameTable, sheetTable } from './records/job-parts.ts'
 import { markupTable } from './records/markups.ts'
 import { photoTagsTable } from './records/photos.ts'
@@ -57,6 +58,7 @@ const tables = {
   'plan-image': checked(planImageTable),
   narration: checked(narrationTable),
   'draft-decision': checked(draftDecisionTable),
+  'field-survey': checked(fieldSurveyTable),
 } satisfies Record<RecordKind, RecordTable<unknown>>
 
 /**

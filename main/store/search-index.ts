@@ -34,6 +34,7 @@ export function indexRecord(db: WriteDb, jobId: string, { record, id }: { record
     case 'plan-image':
     case 'narration':
     case 'draft-decision':
+    case 'field-survey':
       return
   }
 }

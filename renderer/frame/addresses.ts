@@ -1,7 +1,17 @@
 import type { JobId } from '../../app/job/ids.ts'
 
 /** The workspaces of a job, in the order of the work. */
-export const workspaces = ['sheet', 'plan', 'photos', 'video', 'narration', 'findings', 'packet', 'log'] as const
+export const workspaces = [
+  'sheet',
+  'plan',
+  'photos',
+  'video',
+  'narration',
+  'findings',
+  'field-tests',
+  'packet',
+  'log',
+] as const
 export type Workspace = (typeof workspaces)[number]
 
 /** Plain words for each workspace. */
@@ -12,6 +22,7 @@ export const workspaceNames = {
   video: 'Video',
   narration: 'Narration',
   findings: 'Findings',
+  'field-tests': 'Field tests',
   packet: 'Packet',
   log: 'Evidence log',
 } as const satisfies Record<Workspace, string>

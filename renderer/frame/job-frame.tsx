@@ -24,6 +24,9 @@ const panes = {
   video: lazy(async () => ({ default: (await import('../video/video-workspace.tsx')).VideoWorkspace })),
   narration: lazy(async () => ({ default: (await import('../narration/narration-workspace.tsx')).NarrationWorkspace })),
   findings: lazy(async () => ({ default: (await import('../findings/findings-workspace.tsx')).FindingsWorkspace })),
+  'field-tests': lazy(async () => ({
+    default: (await import('../field-tests/field-tests-workspace.tsx')).FieldTestsWorkspace,
+  })),
   packet: lazy(async () => ({ default: (await import('../packet/packet-workspace.tsx')).PacketWorkspace })),
   log: lazy(async () => ({ default: (await import('../log/log-workspace.tsx')).LogWorkspace })),
 } as const satisfies Record<Workspace, unknown>

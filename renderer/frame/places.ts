@@ -22,7 +22,9 @@ export function placeOfProblem(place: ProblemPlace): Place {
     case 'finding':
       return { workspace: 'findings', target: { kind: 'finding', id: place.id } }
     case 'reading':
-      return { workspace: 'findings', target: { kind: 'reading', id: place.id } }
+      return { workspace: 'field-tests', target: { kind: 'reading', id: place.id } }
+    case 'field-tests':
+      return { workspace: 'field-tests', target: null }
     case 'plan':
       return { workspace: 'plan', target: null }
     case 'photos':

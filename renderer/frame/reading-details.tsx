@@ -1,9 +1,11 @@
 import { findingLabel } from '../../app/evidence/finding.ts'
 import type { ReadingId } from '../../app/job/ids.ts'
+import { forceWords, liftWords } from '../../app/fieldtest/reading-words.ts'
+import { ReadingForm } from '../field-tests/reading-form.tsx'
 import { useJob } from '../state/job-state.tsx'
 import styles from './details.module.css'
 
-/** One lift reading, as it was recorded. */
+/** One lift reading: what it says, and everything of it that can be changed. */
 export function ReadingDetails({ id }: { id: ReadingId }) {
   const { readings, facets, findings } = useJob()
   const reading = readings.find((one) => one.id === id)
@@ -11,19 +13,20 @@ export function ReadingDetails({ id }: { id: ReadingId }) {
   const facet = facets.find((one) => one.id === reading.facetId)
   const finding = findings.find((one) => one.id === reading.findingId)
   const facts = [
-    ['Lift', reading.liftIn === null ? 'not recorded' : `${reading.liftIn} in`],
-    ['Force', reading.forceLbf === null ? 'not recorded' : `${reading.forceLbf} lbf`],
-    ['Method', reading.method === 'gauge' ? `gauge ${reading.instrument}`.trim() : 'by hand'],
+    ['Lift', liftWords(reading)],
+    ['Force', forceWords(reading)],
     ['Facet', facet?.letter ?? 'not stated'],
     ['Finding', finding === undefined ? 'none' : findingLabel(finding.number)],
-    ['Note', reading.note === '' ? 'none' : reading.note],
   ] as const
   return (
-    <dl className={styles['facts']}>
-      {facts.map(([label, value]) => (
-        <FactLine key={label} label={label} value={value} />
-      ))}
-    </dl>
+    <>
+      <dl className={styles['facts']}>
+        {facts.map(([label, value]) => (
+          <FactLine key={label} label={label} value={value} />
+        ))}
+      </dl>
+      <ReadingForm key={reading.id} reading={reading} />
+    </>
   )
 }
 

@@ -113,6 +113,8 @@ function countOf(snapshot: JobSnapshot, workspace: Workspace): string {
       return number(snapshot.narrations.reduce((sum, { cues }) => sum + cues.length, 0))
     case 'findings':
       return number(snapshot.findings.length)
+    case 'field-tests':
+      return number(snapshot.readings.length + snapshot.survey.checks.length + snapshot.survey.squares.length)
     case 'packet':
       return snapshot.packets.length === 0
         ? ''

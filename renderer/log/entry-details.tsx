@@ -133,7 +133,7 @@ function nameRecord({ kind, id }: RecordName, job: JobSnapshot): { name: string;
     case 'reading': {
       const reading = job.readings.find((one) => one.id === id)
       if (reading === undefined) return { name: 'a reading that was removed', place: null }
-      return { name: `Reading ${reading.number}`, place: { workspace: 'findings', target: { kind, id } } }
+      return { name: `Reading ${reading.number}`, place: { workspace: 'field-tests', target: { kind, id } } }
     }
     case 'video': {
       const video = job.videos.find((one) => one.id === id)
@@ -151,6 +151,8 @@ function nameRecord({ kind, id }: RecordName, job: JobSnapshot): { name: string;
     }
     case 'draft-decision':
       return { name: 'A draft of the narration', place: { workspace: 'narration', target: null } }
+    case 'field-survey':
+      return { name: 'Field tests', place: { workspace: 'field-tests', target: null } }
     case 'sheet':
       return { name: 'Job sheet', place: { workspace: 'sheet', target: null } }
     case 'camera':

@@ -8,6 +8,7 @@ import { BACK_FINDINGS } from './findings-back.mjs'
 import { MARKS } from './marks.mjs'
 import { NARRATION_FILE, RECORDED_FROM } from './narration.mjs'
 import { READINGS } from './readings.mjs'
+import { SURVEY } from './field-survey.mjs'
 import { SHEET } from './job-sheet.mjs'
 import { WALK, fileName } from './walk.mjs'
 
@@ -65,6 +66,7 @@ function describedJob() {
     findings: [...GARAGE_FINDINGS, ...FRONT_FINDINGS, ...BACK_FINDINGS].map(finding),
     narrations: [{ file: NARRATION_FILE, recordedFrom: RECORDED_FROM }],
     readings: READINGS.map((r, i) => ({ number: i + 1, ...r, at: point(r.at), photos: (r.photos ?? []).map(fileOf) })),
+    survey: SURVEY,
   }
 }
 

@@ -1,7 +1,8 @@
 /** Lift readings of the walk. One was made by hand without a force. */
 import { near } from './damage.mjs'
 
-const GAUGE = 'spring gauge with dial, 0 to 50 lbf, no. 3, checked 2 November 2026 against a 20 lb weight'
+const GAUGE = 'Spring gauge no. 3'
+const PULL = { pullPoint: 'nose-middle', pullDirection: 'square-to-slope', tester: 'Teodor Wrenfield (invented)' }
 
 /** @type {any[]} */
 export const READINGS = [
@@ -10,6 +11,7 @@ export const READINGS = [
     at: near('lift-test', 0, 0, -0.5),
     liftIn: 2.75,
     forceLbf: 24,
+    ...PULL,
     method: 'gauge',
     instrument: GAUGE,
     photos: ['lift-test-mid', 'lift-test-close'],
@@ -21,8 +23,10 @@ export const READINGS = [
     at: [38.4, 9.3],
     liftIn: 1.25,
     forceLbf: 35,
+    ...PULL,
     method: 'gauge',
     instrument: GAUGE,
+    outcome: 'held',
     note: 'Held at 35 lbf for five seconds.',
   },
   {
@@ -30,6 +34,7 @@ export const READINGS = [
     at: [44.6, 10.3],
     liftIn: 2.5,
     forceLbf: 27,
+    ...PULL,
     method: 'gauge',
     instrument: GAUGE,
     finding: 7,
@@ -40,8 +45,10 @@ export const READINGS = [
     at: [27.4, 8.2],
     liftIn: 0.5,
     forceLbf: 35,
+    ...PULL,
     method: 'gauge',
     instrument: GAUGE,
+    outcome: 'held',
     note: 'Held at 35 lbf for five seconds.',
   },
   {
@@ -49,17 +56,29 @@ export const READINGS = [
     at: near('lift-left', 0, 0, -0.5),
     liftIn: 2.25,
     forceLbf: null,
+    tester: 'Teodor Wrenfield (invented)',
     method: 'by-hand',
     photos: ['lift-left-scale'],
     finding: 13,
     note: 'Raised with one hand; gauge was on the other slope. No force recorded.',
   },
-  { facet: 'L', at: [5.3, 21.8], liftIn: 1, forceLbf: 35, method: 'gauge', instrument: GAUGE, note: '' },
+  {
+    facet: 'L',
+    at: [5.3, 21.8],
+    liftIn: 1,
+    forceLbf: 35,
+    ...PULL,
+    method: 'gauge',
+    outcome: 'held',
+    instrument: GAUGE,
+    note: '',
+  },
   {
     facet: 'D',
     at: [22.9, 2.3],
     liftIn: 0.25,
     forceLbf: 35,
+    ...PULL,
     method: 'gauge',
     instrument: GAUGE,
     finding: 11,

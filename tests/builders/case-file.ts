@@ -1,4 +1,5 @@
 import type { CaseFile } from '../../app/evidence/case-file.ts'
+import { emptySurvey } from '../../app/fieldtest/survey.ts'
 import { aJob } from './records.ts'
 
 /** A case file with only a filled-in sheet; add the records a test is about. */
@@ -11,6 +12,7 @@ export function aCaseFile(given: Partial<CaseFile> = {}): CaseFile {
     cameras: [],
     findings: [],
     readings: [],
+    survey: emptySurvey(),
     narrations: [],
     ...given,
   }

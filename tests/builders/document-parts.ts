@@ -27,6 +27,8 @@ export function inlinesOf(block: Block): readonly Inline[] {
       ]
     case 'plan':
       return [{ text: block.alt }]
+    case 'plot':
+      return [{ text: block.plot.alt }]
     case 'picture':
       return [{ text: block.alt }, ...block.caption]
     case 'photo-cards':
@@ -60,6 +62,7 @@ function anchorsOf(block: Block): readonly Anchor[] {
     case 'signature':
     case 'contents':
     case 'rule':
+    case 'plot':
     case 'page-break':
       return []
   }

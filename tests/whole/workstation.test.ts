@@ -16,6 +16,7 @@ import { taggingPhotos } from './steps/tagging-photos.ts'
 import { takingNarrationIn } from './steps/taking-narration-in.ts'
 import { takingPhotosIn } from './steps/taking-photos-in.ts'
 import { tracingAnImage } from './steps/tracing-an-image.ts'
+import { testingTiles } from './steps/testing-tiles.ts'
 import type { Work } from './steps/work.ts'
 import { workingWithVideo } from './steps/working-with-video.ts'
 import { tellingTheTime } from './steps/telling-the-time.ts'
@@ -85,6 +86,9 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('zones and quantities', () => {
     zonesAndQuantities(work)
+  })
+  describe('field tests', () => {
+    testingTiles(work)
   })
   describe('the packet', () => {
     issuingThePacket(work)

@@ -1,3 +1,4 @@
+import { isAgencyTest } from '../../fieldtest/criteria/criteria.ts'
 import type { PacketProblem, ProblemPlace } from '../../packet/problem.ts'
 import { wordingFlags } from '../../packet/wording-guard.ts'
 import type { CaseFile } from '../case-file.ts'
@@ -16,7 +17,10 @@ interface TypedText {
 }
 
 /** Wording outside a contractor's part in any free text that a packet prints. */
-export const checkWording: Check = (caseFile) => typedTexts(caseFile).flatMap(flagged)
+export const checkWording: Check = (caseFile) => {
+  const mayNameProtocol = isAgencyTest(caseFile.survey)
+  return typedTexts(caseFile).flatMap((typed) => flagged(typed, mayNameProtocol))
+}
 
 /** A text that was looked at once says the same each time; a large job has thousands, and few change with an edit. */
 const looked = new Map<string, ReturnType<typeof wordingFlags>>()
@@ -31,9 +35,9 @@ function flagsOf(text: string): ReturnType<typeof wordingFlags> {
   return flags
 }
 
-function flagged({ place, field, called, text }: TypedText): readonly PacketProblem[] {
+function flagged({ place, field, called, text }: TypedText, mayNameProtocol: boolean): readonly PacketProblem[] {
   if (text === '') return []
-  const flags = flagsOf(text)
+  const flags = flagsOf(text).filter(({ matched }) => !(mayNameProtocol && /^TAS/i.test(matched)))
   const [first] = flags
   if (first === undefined) return []
   const words = [...new Set(flags.map(({ matched }) => `"${matched}"`))].join(', ')
@@ -65,12 +69,32 @@ function typedTexts(caseFile: CaseFile): readonly TypedText[] {
       called: `${readingLabel(number)}, note`,
       text: note,
     })),
+    ...surveyTexts(caseFile),
     ...caseFile.cameras.map(({ id, clock }) => ({
       place: { kind: 'job' } as const,
       field: `camera.${id}`,
       called: 'Reason of a clock correction',
       text: clock.why,
     })),
+  ]
+}
+
+function surveyTexts({ survey }: CaseFile): readonly TypedText[] {
+  const one = (field: string, called: string, text: string): TypedText => ({
+    place: { kind: 'field-tests' },
+    field,
+    called: `Field tests, ${called}`,
+    text,
+  })
+  const own = survey.ownCriteria.map(({ name, scope, source, cautions }) =>
+    [name, scope, source, ...cautions].join('\n'),
+  )
+  return [
+    one('checks', 'hand checks', survey.checks.map(({ note }) => note).join('\n')),
+    one('squares', 'test squares', survey.squares.map(({ note }) => note).join('\n')),
+    one('others', 'other tests', survey.others.map(({ text }) => text).join('\n')),
+    one('ownCriteria', 'own criteria', own.join('\n')),
+    one('instruments', 'instruments', survey.instruments.map(({ certificate }) => certificate).join('\n')),
   ]
 }
 

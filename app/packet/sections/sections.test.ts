@@ -112,8 +112,9 @@ describe('facets without findings', () => {
 describe('field tests', () => {
   const text = sectionText(packet, 'field-tests')
 
-  it('list readings as written down and draw no verdict', () => {
-    expect(text).toContain('not recorded')
+  it('list readings as written down, those without a force as such, and call no tile passed or failed', () => {
+    expect(text).toContain('by hand, no force read')
+    expect(text).toContain('cannot be judged: no force recorded')
     expect(text).toContain('Without a lift or a force, and so not to be weighed against any figure: 1 of 2 readings.')
     expect(text).not.toMatch(/\b(pass|passed|fail|failed)\b/i)
   })

@@ -1,7 +1,7 @@
 import { findingAnchor, pinAnchor } from '../../../../app/packet/document.ts'
 import type { Pen as LinePen, PlanMark, PlanTarget } from '../../../../app/roof/plan-sheet/marks.ts'
 import { planSheet } from '../../../../app/roof/plan-sheet/plan-sheet.ts'
-import type { PlanContent } from '../measure/strip-content.ts'
+import type { PlanContent, PlotContent } from '../measure/strip-content.ts'
 import type { TextStyle } from '../text/text-style.ts'
 import { addLink, drawPiece } from './draw-text.ts'
 import { addAnchor, type Pen, resolved, type Spot } from './pen.ts'
@@ -15,6 +15,23 @@ export function drawPlan(pen: Pen, content: PlanContent, spot: Spot): void {
   })
   for (const target of sheet.targets)
     drawTarget(pen, target, { spot, isAnchor: content.anchoredPins.has(target.pinLabel) })
+}
+
+/** Draws a plot as vectors, as one figure with its words. */
+export function drawPlot(pen: Pen, { plot, scale }: PlotContent, spot: Spot): void {
+  const box: [number, number, number, number] = [
+    spot.xPt,
+    spot.yPt,
+    spot.xPt + plot.widthPt * scale,
+    spot.yPt + plot.heightPt * scale,
+  ]
+  pen.tags.inside('Figure', { alt: plot.alt, bbox: box }, () => {
+    pen.tags.content(() => {
+      pen.pdf.save().translate(spot.xPt, spot.yPt).scale(scale)
+      drawMarks(pen, plot.marks, { xPt: 0, yPt: 0 })
+      pen.pdf.restore()
+    })
+  })
 }
 
 function drawTarget(pen: Pen, target: PlanTarget, at: { spot: Spot; isAnchor: boolean }): void {

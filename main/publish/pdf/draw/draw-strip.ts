@@ -3,7 +3,7 @@ import type { StripContent } from '../measure/strip-content.ts'
 import type { Placed } from '../paginate/paginate.ts'
 import { drawContentsRow, drawFactsRow, drawLines, drawRule, drawSignature, drawTableRow } from './draw-rows.ts'
 import { drawPhotoRow, drawPicture, photoRowWishes, pictureWishes } from './draw-pictures.ts'
-import { drawPlan } from './draw-plan.ts'
+import { drawPlan, drawPlot } from './draw-plan.ts'
 import { addAnchor, type Pen, type PictureWish, type Spot } from './pen.ts'
 
 type Draw = {
@@ -16,6 +16,7 @@ const DRAW: Draw = {
   'facts-row': drawFactsRow,
   'table-row': drawTableRow,
   plan: drawPlan,
+  plot: drawPlot,
   picture: drawPicture,
   'photo-row': drawPhotoRow,
   signature: drawSignature,

@@ -3,6 +3,7 @@ import {
   pinAnchor,
   type PictureBlock,
   type PlanBlock,
+  type PlotBlock,
   type RuleBlock,
   type SignatureBlock,
 } from '../../../../app/packet/document.ts'
@@ -30,6 +31,12 @@ export function measurePlan(block: PlanBlock, measuring: Measuring): readonly St
   return [
     plainStrip(measuring, content, { heightPt: Math.min(block.size.heightIn * PT_PER_IN, pagePt), gapBeforePt: 10 }),
   ]
+}
+
+/** A plot at its own size, or as much smaller as the page is narrower. */
+export function measurePlot({ plot }: PlotBlock, measuring: Measuring): readonly Strip[] {
+  const scale = Math.min(1, measuring.paper.contentWidthPt / plot.widthPt)
+  return [plainStrip(measuring, { kind: 'plot', plot, scale }, { heightPt: plot.heightPt * scale, gapBeforePt: 8 })]
 }
 
 /** A picture at its own proportions, as large as its height and the page allow, with its caption. */

@@ -1,6 +1,7 @@
 import type { PhotoCard } from '../../../../app/packet/document.ts'
 import type { MarkupDrawing } from '../../../../app/evidence/markup-drawing.ts'
 import type { PhotoId } from '../../../../app/job/ids.ts'
+import type { Plot } from '../../../../app/fieldtest/plots/plot.ts'
 import type { PlanDrawing } from '../../../../app/roof/plan-drawing.ts'
 import type { TextLine } from '../text/typeset.ts'
 
@@ -38,6 +39,13 @@ export interface PlanContent {
   readonly alt: string
   /** Labels of the pins that links lead to here, not to another plan. */
   readonly anchoredPins: ReadonlySet<string>
+}
+
+export interface PlotContent {
+  readonly kind: 'plot'
+  readonly plot: Plot
+  /** 1 at the plot's own size. */
+  readonly scale: number
 }
 
 export interface PictureContent {
@@ -105,6 +113,7 @@ export type StripContent =
   | FactsRowContent
   | TableRowContent
   | PlanContent
+  | PlotContent
   | PictureContent
   | PhotoRowContent
   | SignatureContent
