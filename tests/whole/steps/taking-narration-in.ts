@@ -108,5 +108,6 @@ export function takingNarrationIn(work: AtWork): void {
     await page.keyboard.press('Escape')
     await form.waitFor({ state: 'hidden' })
     await page.keyboard.press('Escape')
+    await page.getByRole('link', { name: 'Jobs' }).click()
   })
 }
