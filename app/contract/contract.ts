@@ -7,6 +7,7 @@ import { logProcedures } from './log.ts'
 import { packetProcedures } from './packet.ts'
 import type { Reply } from './procedure.ts'
 import { searchProcedures } from './search.ts'
+import { weatherProcedures } from './weather.ts'
 
 /** Every call there is: the one door between screens, terminals and the desk. */
 export const contract = {
@@ -17,6 +18,7 @@ export const contract = {
   ...logProcedures,
   ...searchProcedures,
   ...packetProcedures,
+  ...weatherProcedures,
 }
 type Contract = typeof contract
 

@@ -18,6 +18,7 @@ import { edgeKindSchema, edgeOfFacetSchema } from '../roof/edge-by-hand.ts'
 import { facetSchema } from '../roof/facet.ts'
 import { houseOutlineSchema } from '../roof/house-outline.ts'
 import { write } from './procedure.ts'
+import { weatherEdits } from './weather.ts'
 
 const inJob = { jobId: jobIdSchema }
 const done = z.object({})
@@ -90,6 +91,7 @@ export const editProcedures = {
     z.object({ id: readingIdSchema, number: z.number().int() }),
   ),
   'readings.remove': write(z.object({ ...inJob, id: readingIdSchema }), done),
+  ...weatherEdits,
   'history.undo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),
   'history.redo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),
 }

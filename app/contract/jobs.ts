@@ -10,6 +10,7 @@ import { jobSheetSchema } from '../job/sheet.ts'
 import { facetSchema } from '../roof/facet.ts'
 import { houseOutlineSchema } from '../roof/house-outline.ts'
 import { read, write } from './procedure.ts'
+import { jobWeatherSchema } from './weather.ts'
 
 export const jobSummarySchema = z.object({
   id: jobIdSchema,
@@ -54,6 +55,7 @@ export const jobSnapshotSchema = z.object({
   cameras: z.array(cameraSchema),
   findings: z.array(findingSchema),
   readings: z.array(readingSchema),
+  weather: jobWeatherSchema,
   attachments: z.array(attachmentSchema),
   packets: z.array(packetSummarySchema),
   history: historyStateSchema,

@@ -1,6 +1,7 @@
 import type { Reading } from '../fieldtest/reading.ts'
 import type { Job } from '../job/job.ts'
 import type { Facet } from '../roof/facet.ts'
+import type { JobWeather } from '../weather/weather-records.ts'
 import type { Camera } from './camera.ts'
 import type { Finding } from './finding.ts'
 import type { Photo } from './photo.ts'
@@ -13,4 +14,5 @@ export interface CaseFile {
   readonly cameras: readonly Camera[]
   readonly findings: readonly Finding[]
   readonly readings: readonly Reading[]
+  readonly weather: JobWeather
 }

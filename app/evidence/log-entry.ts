@@ -3,7 +3,19 @@ import { z } from 'zod'
 const digestSchema = z.string().regex(/^[0-9a-f]{64}$/)
 
 /** Records that people can change. Each change of one is written to the evidence log. */
-export const recordKindSchema = z.enum(['sheet', 'frame', 'outline', 'facet', 'photo', 'camera', 'finding', 'reading'])
+export const recordKindSchema = z.enum([
+  'sheet',
+  'frame',
+  'outline',
+  'facet',
+  'photo',
+  'camera',
+  'finding',
+  'reading',
+  'weather-station',
+  'weather-source',
+  'weather-choices',
+])
 export type RecordKind = z.output<typeof recordKindSchema>
 
 /** One record's change, by digest: before and after, null where it did not or does no longer exist. */

@@ -24,8 +24,9 @@ import { type Columns, type CsvTable, table } from './csv-table.ts'
 import { howMuchWords } from './finding-words.ts'
 import { offsetWords } from './format/times.ts'
 import { quantityTables } from './quantity-tables.ts'
+import { weatherTable } from './weather-table.ts'
 
-/** findings.csv, photos.csv, readings.csv and the tables of quantities of an evidence bundle. Photos include those left out, with the reason. */
+/** findings.csv, photos.csv, readings.csv, the tables of quantities, and weather.csv where there is any, of an evidence bundle. Photos include those left out, with the reason. */
 export function csvTables(caseFile: CaseFile): readonly CsvTable[] {
   const names = namesIn(caseFile)
   return [
@@ -33,6 +34,7 @@ export function csvTables(caseFile: CaseFile): readonly CsvTable[] {
     table('photos.csv', photoColumns(names), [...caseFile.photos].sort(byNumber)),
     table('readings.csv', readingColumns(names), [...caseFile.readings].sort(byNumber)),
     ...quantityTables(caseFile),
+    ...(caseFile.weather.sources.length === 0 ? [] : [weatherTable(caseFile)]),
   ]
 }
 

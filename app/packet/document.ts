@@ -1,5 +1,6 @@
 import type { PhotoId } from '../job/ids.ts'
 import type { PlanDrawing } from '../roof/plan-drawing.ts'
+import type { Chart } from '../weather/chart.ts'
 import type { PacketOptions } from './options.ts'
 
 /**
@@ -64,6 +65,7 @@ export type Block =
   | FactsBlock
   | TableBlock
   | PlanBlock
+  | ChartBlock
   | PictureBlock
   | PhotoCardsBlock
   | GroupBlock
@@ -116,6 +118,12 @@ export interface PlanBlock {
   readonly alt: string
   /** Fills a page of its own, or stands in the text at a height. */
   readonly size: 'page' | { readonly heightIn: number }
+}
+
+/** A chart drawn as vectors, as wide as the page allows and no larger than it was made. */
+export interface ChartBlock {
+  readonly kind: 'chart'
+  readonly chart: Chart
 }
 
 /** One photo set large, as on the cover. */

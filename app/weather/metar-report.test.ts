@@ -21,9 +21,9 @@ describe('wind groups of a METAR', () => {
     ['210103G130KT', 210, 118.53, 149.6],
     ['32012G22KT 280V350', 320, 13.81, 25.32],
     ['27025G40KT', 270, 28.77, 46.03],
-  ])('%s', (text, fromDeg, mean, gust) => {
+  ])('%s', (text, ...expected) => {
     const read = wind(text)
-    expect([read.fromDeg, mph(read.meanKt), mph(read.gustKt)]).toEqual([fromDeg, mean, gust])
+    expect([read.fromDeg, mph(read.meanKt), mph(read.gustKt)]).toEqual(expected)
   })
 
   it('keeps the range that a varying direction has', () => {

@@ -12,11 +12,7 @@ export function reportTexts(text: string): readonly ReportText[] {
   const reports: ReportText[] = []
   let isOpen = false
   for (const [index, written] of text.split('\n').entries()) {
-    // oxlint-disable-next-line no-control-regex -- bulletins are wrapped in control characters
-    const line = written
-      .replace(/[\u0000-\u0009\u000b-\u001f\u007f\ufeff]/g, '')
-      .replaceAll('\u00a0', ' ')
-      .trim()
+    const line = readable(written).trim()
     if (line === '' || line.startsWith('#') || HEADINGS.some((heading) => heading.test(line))) continue
     const last = reports.at(-1)
     if (isOpen && last !== undefined && !START.test(line)) {
@@ -27,4 +23,11 @@ export function reportTexts(text: string): readonly ReportText[] {
     isOpen = !line.endsWith('=')
   }
   return reports
+}
+
+/** Without what a bulletin is wrapped in: control characters, hard spaces, a mark of byte order. */
+function readable(written: string): string {
+  return [...written.replace(/[\t\u00a0]/g, ' ')]
+    .filter((character) => character >= ' ' && character !== '\u007f' && character !== '\ufeff')
+    .join('')
 }

@@ -70,6 +70,18 @@ describe('a table with columns that a person chose', () => {
     expect(read.cautions).toContain("You chose kt, but the file's own figures say m/s.")
   })
 
+  it('draws no conclusion from whole knots or whole mph', () => {
+    const rows = Array.from({ length: 20 }, (_, kt) => ['2026-11-04 10:00', '200', String(kt + 3), ''])
+    expect(readStationFile(file(rows), choices()).provenUnit).toBeNull()
+    const mph = rows.map(([time = '', from = '', kt], at) => [
+      time,
+      from,
+      String(Math.round((Number(kt) + at) * 1.150779)),
+      '',
+    ])
+    expect(readStationFile(file(mph), choices()).provenUnit).toBeNull()
+  })
+
   it('marks a gust below the mean wind and a speed that no station records', () => {
     const read = readStationFile(
       file([
@@ -116,15 +128,18 @@ describe('a written time', () => {
 })
 
 describe('any text', () => {
-  it('is answered without an exception', () => {
+  it('is answered without an exception, every row accounted for', () => {
+    const unaccounted = (rows: readonly (readonly string[])[], stray: string) => {
+      const table = file(rows)
+      const read = readStationFile({ ...table, text: `${stray}\n${table.text}` }, choices({ nearDate: '2026-11-04' }))
+      const found = read.observations.length + read.merged + read.problems.length + read.outsideDays
+      return read.kind === 'table' ? rows.length - found : 0
+    }
+    const anyRows = fc.array(fc.array(fc.string(), { maxLength: 6 }), { maxLength: 20 })
     fc.assert(
-      fc.property(fc.array(fc.array(fc.string(), { maxLength: 6 }), { maxLength: 20 }), fc.string(), (rows, stray) => {
-        const table = file(rows)
-        const read = readStationFile({ ...table, text: `${stray}\n${table.text}` }, choices({ nearDate: '2026-11-04' }))
-        const found = read.observations.length + read.merged + read.problems.length + read.outsideDays
-        if (read.kind === 'table' && read.lacks.length === 0) expect(found).toBe(rows.length)
-      }),
+      fc.property(anyRows, fc.string(), (rows, stray) => unaccounted(rows, stray) === 0),
       { numRuns: 200 },
     )
+    expect(unaccounted([['2026-11-04 20:00', '200', '25', '41'], ['?']], '')).toBe(0)
   })
 })

@@ -28,19 +28,19 @@ export function unitByRatio(pairs: readonly { readonly value: number; readonly k
 }
 
 /**
- * The unit by the steps between figures. Instruments that count whole knots leave gaps when converted: 4, 11 and 19
- * never come out in mph, and one decimal m/s comes out as 0.5, 1.0, 1.5, 2.1, 2.6. Null when the figures fit several
- * units or there are fewer than 12 different ones. Common practice, no source; the steps follow from the units.
+ * The unit by the steps between figures. Instruments that count whole knots leave gaps when converted: one decimal m/s
+ * comes out as 0.5, 1.0, 1.5, 2.1, 2.6, and km/h as 2, 4, 6, 7, 9. Null when the figures don't fit or fewer than 12
+ * different ones are there. Knots and mph can't be told apart this way. Common practice, no source; the steps follow
+ * from the units.
  */
 export function unitBySteps(values: readonly number[]): UnitProof | null {
   const different = [...new Set(values.filter((value) => value > 0))]
   if (different.length < 12) return null
-  const fitting = known.filter((unit) => different.every((value) => isStep(value, unit)))
-  const [unit] = fitting
-  if (fitting.length !== 1 || unit === undefined) return null
+  const unit = (['m/s', 'km/h'] as const).find((one) => different.every((value) => isStep(value, one)))
+  if (unit === undefined) return null
   return {
     unit,
-    sentence: `The ${different.length} different speeds in the file are all whole knots turned into ${unit}, and don't fit another unit.`,
+    sentence: `The ${different.length} different speeds in the file are all whole knots turned into ${unit}.`,
   }
 }
 

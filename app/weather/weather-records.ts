@@ -7,7 +7,6 @@ import { averagingSchema, readingChoicesSchema } from './reading-choices.ts'
 import { exposureSchema } from './velocity-pressure.ts'
 
 export const weatherStationIdSchema = idSchema('WeatherStationId')
-export type WeatherStationId = z.output<typeof weatherStationIdSchema>
 export const weatherSourceIdSchema = idSchema('WeatherSourceId')
 export type WeatherSourceId = z.output<typeof weatherSourceIdSchema>
 

@@ -14,6 +14,7 @@ import { jobByNumber } from '../store/jobs.ts'
 import { historyState, recordEdit } from '../store/record-edits.ts'
 import { checkReferences } from './described-references.ts'
 import { describedRecords } from './described-records.ts'
+import { describedWeatherWrites, readDescribedWeather, type DescribedStationFile } from './described-weather.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { announceChange } from './edit-job.ts'
 import { takeFilesIn } from './intake-area.ts'
@@ -33,13 +34,14 @@ export async function startDescribedJob(
   const described = await readDescription(folder)
   const files = await findFiles([join(folder, 'photos')])
   checkReferences(described, files)
+  const weather = await readDescribedWeather(folder, described)
   const job =
     unfinishedJob(world.library.db, described) ?? newJob(world, { number: described.number, sheet: described.sheet })
   const taskId = world.tasks.start(
     { jobId: job.id, kind: 'intake', title: `Making job ${job.number}` },
     async (handle) => {
-      await takeFilesIn(world, job.id, { files, handle })
-      if (!handle.signal.aborted) writeRecords(world, job.id, described)
+      await takeFilesIn(world, job.id, { files: [...files, ...weather.map(({ waiting }) => waiting)], handle })
+      if (!handle.signal.aborted) writeRecords(world, job.id, { described, weather })
     },
   )
   return { jobId: job.id, number: job.number, taskId }
@@ -72,13 +74,20 @@ function parseJson(text: string): unknown {
   }
 }
 
-function writeRecords(world: DeskWorld, jobId: JobId, described: DescribedJob): void {
+function writeRecords(
+  world: DeskWorld,
+  jobId: JobId,
+  { described, weather }: { described: DescribedJob; weather: readonly DescribedStationFile[] },
+): void {
   inTransaction(world.library.db, (db) => {
     recordEdit(db, jobId, {
       actor: world.operator(),
       atMs: world.now(),
       summary: 'Take over the records of job.json',
-      writes: describedRecords(db, jobId, { described, newId: world.newId }),
+      writes: [
+        ...describedRecords(db, jobId, { described, newId: world.newId }),
+        ...describedWeatherWrites(db, jobId, { described, files: weather, newId: world.newId }),
+      ],
     })
     for (const { number } of described.findings) reserveNumber(db, jobId, { name: 'finding', used: number })
     for (const { number } of described.readings) reserveNumber(db, jobId, { name: 'reading', used: number })

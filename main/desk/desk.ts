@@ -22,6 +22,7 @@ import { servedFile, type ServedFile } from './served-files.ts'
 import { createTaskList, type TaskList } from './task-list.ts'
 import { throughJson } from './through-json.ts'
 import { acceptUpload } from './uploads.ts'
+import { weatherArea } from './weather-area.ts'
 
 /** The one implementation of the contract. Hosts and the terminal stand in front of it and add nothing. */
 export interface Desk {
@@ -130,6 +131,7 @@ function allHandlers(world: DeskWorld): Handlers {
     ...logArea(world),
     ...searchArea(world),
     ...packetArea(world),
+    ...weatherArea(world),
   }
 }
 

@@ -16,6 +16,7 @@ import { listAttachments } from '../store/records/attachments.ts'
 import { listCameras } from '../store/records/cameras.ts'
 import { listPhotos, type StoredPhoto } from '../store/records/photos.ts'
 import { facetTable, findingTable, outlineTable, readingTable } from '../store/records/tables.ts'
+import { jobWeather } from './job-weather.ts'
 
 /** A job by identity. @throws AppFailure `not-found` */
 export function needJob(db: ReadDb, jobId: string): StoredJob {
@@ -40,6 +41,7 @@ export function jobSnapshot(db: ReadDb, jobId: string): JobSnapshot {
     cameras,
     findings: findingTable.list(db, jobId),
     readings: readingTable.list(db, jobId),
+    weather: jobWeather(db, jobId),
     attachments: listAttachments(db, jobId).map((kept) => kept.attachment),
     packets: listPackets(db, jobId),
     history: historyState(db, jobId),

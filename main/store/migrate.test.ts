@@ -39,7 +39,7 @@ describe('a new library', () => {
     const backup = vi.fn<() => void>()
     migrate(db, { backup })
     expect(backup).not.toHaveBeenCalled()
-    expect(versionOf(db)).toBe(2)
+    expect(versionOf(db)).toBe(3)
     for (const name of ['jobs', 'photos', 'outlines', 'facets', 'findings', 'readings', 'log', 'steps', 'search_words'])
       expect(tableNames()).toContain(JSON.stringify({ name }))
   })

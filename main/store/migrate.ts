@@ -2,9 +2,10 @@ import { refuse } from '../../app/contract/app-error.ts'
 import { row, type ReadDb } from './database.ts'
 import { firstLibrary } from './migrations/0001-first-library.ts'
 import { outlines } from './migrations/0002-outlines.ts'
+import { weather } from './migrations/0011-weather.ts'
 
 /** Every migration in order; the position in this list, counted from 1, is the database's version after it. */
-const migrations: readonly string[] = [firstLibrary, outlines]
+const migrations: readonly string[] = [firstLibrary, outlines, weather]
 
 /**
  * Brings a database up to date, all steps in one transaction.

@@ -10,7 +10,15 @@ import { cameraClockTable } from './records/cameras.ts'
 import { frameTable, sheetTable } from './records/job-parts.ts'
 import { photoTagsTable } from './records/photos.ts'
 import type { RecordTable } from './records/record-table.ts'
-import { facetTable, findingTable, outlineTable, readingTable } from './records/tables.ts'
+import {
+  facetTable,
+  findingTable,
+  outlineTable,
+  readingTable,
+  weatherChoicesTable,
+  weatherSourceTable,
+  weatherStationTable,
+} from './records/tables.ts'
 import { indexRecord } from './search-index.ts'
 
 /** One record and the value it is to have; null removes it. */
@@ -40,6 +48,9 @@ const tables = {
   camera: checked(cameraClockTable),
   finding: checked(findingTable),
   reading: checked(readingTable),
+  'weather-station': checked(weatherStationTable),
+  'weather-source': checked(weatherSourceTable),
+  'weather-choices': checked(weatherChoicesTable),
 } satisfies Record<RecordKind, RecordTable<unknown>>
 
 /**

@@ -22,6 +22,9 @@ export function indexRecord(db: WriteDb, jobId: string, { record, id }: { record
     case 'outline':
     case 'camera':
     case 'reading':
+    case 'weather-station':
+    case 'weather-source':
+    case 'weather-choices':
       return
   }
 }

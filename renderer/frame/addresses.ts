@@ -1,7 +1,7 @@
 import type { JobId } from '../../app/job/ids.ts'
 
 /** The workspaces of a job, in the order of the work. */
-export const workspaces = ['sheet', 'plan', 'photos', 'findings', 'packet', 'log'] as const
+export const workspaces = ['sheet', 'plan', 'photos', 'findings', 'weather', 'packet', 'log'] as const
 export type Workspace = (typeof workspaces)[number]
 
 /** Plain words for each workspace. */
@@ -10,6 +10,7 @@ export const workspaceNames = {
   plan: 'Roof plan',
   photos: 'Photos',
   findings: 'Findings',
+  weather: 'Weather',
   packet: 'Packet',
   log: 'Evidence log',
 } as const satisfies Record<Workspace, string>

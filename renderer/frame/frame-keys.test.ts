@@ -5,7 +5,7 @@ import { frameKeys, workspaceKeys } from './frame-keys.ts'
 describe('keys of the frame', () => {
   it('are each used once', () => {
     const all = [...Object.values(frameKeys), ...workspaceKeys]
-    expect(all.length).toBe(12)
+    expect(all.length).toBe(13)
     expect(keyClashes(all)).toEqual([])
   })
 })

@@ -20,6 +20,7 @@ const panes = {
   plan: lazy(async () => ({ default: (await import('../plan/plan-workspace.tsx')).PlanWorkspace })),
   photos: lazy(async () => ({ default: (await import('../photos/photos-workspace.tsx')).PhotosWorkspace })),
   findings: lazy(async () => ({ default: (await import('../findings/findings-workspace.tsx')).FindingsWorkspace })),
+  weather: lazy(async () => ({ default: (await import('../weather/weather-workspace.tsx')).WeatherWorkspace })),
   packet: lazy(async () => ({ default: (await import('../packet/packet-workspace.tsx')).PacketWorkspace })),
   log: lazy(async () => ({ default: (await import('../log/log-workspace.tsx')).LogWorkspace })),
 } as const satisfies Record<Workspace, unknown>

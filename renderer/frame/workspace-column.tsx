@@ -109,6 +109,8 @@ function countOf(snapshot: JobSnapshot, workspace: Workspace): string {
       return number(snapshot.photos.length)
     case 'findings':
       return number(snapshot.findings.length)
+    case 'weather':
+      return number(snapshot.weather.stations.length)
     case 'packet':
       return snapshot.packets.length === 0
         ? ''

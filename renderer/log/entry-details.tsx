@@ -125,6 +125,14 @@ function nameRecord({ kind, id }: RecordName, job: JobSnapshot): { name: string;
       return { name: 'Job sheet', place: { workspace: 'sheet', target: null } }
     case 'camera':
       return { name: 'Camera clock', place: { workspace: 'sheet', target: { kind: 'field', id: 'cameras' } } }
+    case 'weather-station': {
+      const station = job.weather.stations.find((one) => one.id === id)
+      if (station === undefined) return { name: 'a station that was removed', place: null }
+      return { name: `Station ${station.code}`, place: { workspace: 'weather', target: null } }
+    }
+    case 'weather-source':
+    case 'weather-choices':
+      return { name: 'Weather', place: { workspace: 'weather', target: null } }
     case 'frame':
       return { name: 'Roof plan', place: { workspace: 'plan', target: null } }
   }

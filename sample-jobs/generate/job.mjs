@@ -7,6 +7,7 @@ import { GARAGE_FINDINGS } from './findings-garage.mjs'
 import { BACK_FINDINGS } from './findings-back.mjs'
 import { READINGS } from './readings.mjs'
 import { SHEET } from './job-sheet.mjs'
+import { WEATHER } from './station-files.mjs'
 import { WALK, fileName } from './walk.mjs'
 
 /** How much of each facet was looked at closely, percent, and why not more. @type {Record<string, [number, string]>} */
@@ -62,6 +63,7 @@ function describedJob() {
     photos: WALK.map((view) => ({ file: fileName(view), ...view.tags })),
     findings: [...GARAGE_FINDINGS, ...FRONT_FINDINGS, ...BACK_FINDINGS].map(finding),
     readings: READINGS.map((r, i) => ({ number: i + 1, ...r, at: point(r.at), photos: (r.photos ?? []).map(fileOf) })),
+    weather: WEATHER,
   }
 }
 

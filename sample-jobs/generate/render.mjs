@@ -12,6 +12,7 @@ import { openStage } from './render-driver.mjs'
 import { writePhoto } from './photo-file.mjs'
 import { WALK, fileName, shotOf } from './walk.mjs'
 import { writeJob } from './job.mjs'
+import { writeStationFiles } from './station-files.mjs'
 
 const { values } = parseArgs({
   options: {
@@ -65,4 +66,5 @@ if (values.out === undefined) {
   const kept = new Set(WALK.map(fileName))
   for (const name of await readdir(photoFolder)) if (!kept.has(name)) await rm(join(photoFolder, name))
   await writeJob(join(jobFolder, 'job.json'))
+  await writeStationFiles(jobFolder)
 }

@@ -1,7 +1,17 @@
 import type { CaseFile } from '../../app/evidence/case-file.ts'
+import { NO_WEATHER } from '../../app/weather/weather-records.ts'
 import { aJob } from './records.ts'
 
 /** A case file with only a filled-in sheet; add the records a test is about. */
 export function aCaseFile(given: Partial<CaseFile> = {}): CaseFile {
-  return { job: given.job ?? aJob(), facets: [], photos: [], cameras: [], findings: [], readings: [], ...given }
+  return {
+    job: given.job ?? aJob(),
+    facets: [],
+    photos: [],
+    cameras: [],
+    findings: [],
+    readings: [],
+    weather: NO_WEATHER,
+    ...given,
+  }
 }

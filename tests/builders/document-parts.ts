@@ -27,6 +27,8 @@ export function inlinesOf(block: Block): readonly Inline[] {
       ]
     case 'plan':
       return [{ text: block.alt }]
+    case 'chart':
+      return [{ text: block.chart.alt }]
     case 'picture':
       return [{ text: block.alt }, ...block.caption]
     case 'photo-cards':
@@ -55,6 +57,7 @@ function anchorsOf(block: Block): readonly Anchor[] {
     case 'paragraph':
     case 'list':
     case 'facts':
+    case 'chart':
     case 'picture':
     case 'group':
     case 'signature':

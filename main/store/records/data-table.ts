@@ -14,7 +14,7 @@ const dataRowSchema = z.object({ data: z.string() })
 export function dataTable<Schema extends z.ZodType>(
   schema: Schema,
   table: {
-    name: 'facets' | 'findings' | 'outlines' | 'readings'
+    name: 'facets' | 'findings' | 'outlines' | 'readings' | 'weather_stations' | 'weather_sources' | 'weather_choices'
     column: 'letter' | 'name' | 'number'
     key: (value: z.output<Schema>) => string | number
   },

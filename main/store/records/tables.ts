@@ -2,6 +2,11 @@ import { findingSchema } from '../../../app/evidence/finding.ts'
 import { readingSchema } from '../../../app/fieldtest/reading.ts'
 import { facetSchema } from '../../../app/roof/facet.ts'
 import { houseOutlineSchema } from '../../../app/roof/house-outline.ts'
+import {
+  weatherChoicesSchema,
+  weatherSourceSchema,
+  weatherStationSchema,
+} from '../../../app/weather/weather-records.ts'
 import { dataTable } from './data-table.ts'
 
 export const outlineTable = dataTable(houseOutlineSchema, {
@@ -19,4 +24,20 @@ export const readingTable = dataTable(readingSchema, {
   name: 'readings',
   column: 'number',
   key: (reading) => reading.number,
+})
+export const weatherStationTable = dataTable(weatherStationSchema, {
+  name: 'weather_stations',
+  column: 'name',
+  key: (station) => station.code,
+})
+export const weatherSourceTable = dataTable(weatherSourceSchema, {
+  name: 'weather_sources',
+  column: 'name',
+  key: (source) => source.attachmentId ?? source.id,
+})
+/** One record in a job, under the job's own identity. */
+export const weatherChoicesTable = dataTable(weatherChoicesSchema, {
+  name: 'weather_choices',
+  column: 'name',
+  key: () => 'choices',
 })

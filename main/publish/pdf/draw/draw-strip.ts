@@ -3,6 +3,7 @@ import type { StripContent } from '../measure/strip-content.ts'
 import type { Placed } from '../paginate/paginate.ts'
 import { drawContentsRow, drawFactsRow, drawLines, drawRule, drawSignature, drawTableRow } from './draw-rows.ts'
 import { drawPhotoRow, drawPicture, photoRowWishes, pictureWishes } from './draw-pictures.ts'
+import { drawChart } from './draw-chart.ts'
 import { drawPlan } from './draw-plan.ts'
 import { addAnchor, type Pen, type PictureWish, type Spot } from './pen.ts'
 
@@ -16,6 +17,7 @@ const DRAW: Draw = {
   'facts-row': drawFactsRow,
   'table-row': drawTableRow,
   plan: drawPlan,
+  chart: drawChart,
   picture: drawPicture,
   'photo-row': drawPhotoRow,
   signature: drawSignature,

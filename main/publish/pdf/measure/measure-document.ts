@@ -4,7 +4,14 @@ import type { Paper } from '../paper.ts'
 import type { Typesetter } from '../text/typeset.ts'
 import { measurePhotoCards } from './measure-photo-cards.ts'
 import { measureFacts } from './measure-facts.ts'
-import { measureContents, measurePicture, measurePlan, measureRule, measureSignature } from './measure-rest.ts'
+import {
+  measureChart,
+  measureContents,
+  measurePicture,
+  measurePlan,
+  measureRule,
+  measureSignature,
+} from './measure-rest.ts'
 import { measureTable } from './measure-table.ts'
 import { measureHeading, measureList, measureParagraph } from './measure-text.ts'
 import type { Measuring } from './measuring.ts'
@@ -24,6 +31,7 @@ const MEASURE: Measure = {
   facts: measureFacts,
   table: measureTable,
   plan: measurePlan,
+  chart: measureChart,
   picture: measurePicture,
   'photo-cards': measurePhotoCards,
   signature: measureSignature,

@@ -1,4 +1,5 @@
 import {
+  type ChartBlock,
   type ContentsBlock,
   pinAnchor,
   type PictureBlock,
@@ -29,6 +30,14 @@ export function measurePlan(block: PlanBlock, measuring: Measuring): readonly St
   }
   return [
     plainStrip(measuring, content, { heightPt: Math.min(block.size.heightIn * PT_PER_IN, pagePt), gapBeforePt: 10 }),
+  ]
+}
+
+/** A chart at its own size, smaller where the page is narrower. */
+export function measureChart({ chart }: ChartBlock, measuring: Measuring): readonly Strip[] {
+  const factor = Math.min(measuring.paper.contentWidthPt / chart.widthPt, 1)
+  return [
+    plainStrip(measuring, { kind: 'chart', chart, factor }, { heightPt: chart.heightPt * factor, gapBeforePt: 8 }),
   ]
 }
 

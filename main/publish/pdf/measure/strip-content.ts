@@ -1,6 +1,7 @@
 import type { PhotoCard } from '../../../../app/packet/document.ts'
 import type { PhotoId } from '../../../../app/job/ids.ts'
 import type { PlanDrawing } from '../../../../app/roof/plan-drawing.ts'
+import type { Chart } from '../../../../app/weather/chart.ts'
 import type { TextLine } from '../text/typeset.ts'
 
 /** Text set in a width, somewhere inside a strip. */
@@ -37,6 +38,12 @@ export interface PlanContent {
   readonly alt: string
   /** Labels of the pins that links lead to here, not to another plan. */
   readonly anchoredPins: ReadonlySet<string>
+}
+
+export interface ChartContent {
+  readonly kind: 'chart'
+  readonly chart: Chart
+  readonly factor: number
 }
 
 export interface PictureContent {
@@ -103,6 +110,7 @@ export type StripContent =
   | FactsRowContent
   | TableRowContent
   | PlanContent
+  | ChartContent
   | PictureContent
   | PhotoRowContent
   | SignatureContent
