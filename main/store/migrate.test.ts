@@ -70,7 +70,7 @@ describe('an older library', () => {
     const backup = vi.fn<() => void>()
     migrate(db, { backup })
     expect(backup).toHaveBeenCalledTimes(1)
-    expect(versionOf(db)).toBe(2)
+    expect(versionOf(db)).toBe(3)
     expect(row(db, 'select value from settings')).toEqual({ value: 'Ada' })
     expect(rows(db, 'select * from outlines')).toEqual([])
   })
@@ -82,7 +82,7 @@ describe('an older library', () => {
     })
     migrate(db, { backup, steps })
     expect(backup).toHaveBeenCalledTimes(1)
-    expect(versionOf(db)).toBe(2)
+    expect(versionOf(db)).toBe(3)
     expect(tableNames()).toContain(JSON.stringify({ name: 'later' }))
   })
 
