@@ -192,7 +192,7 @@ function arrows(observations: readonly SourcedObservation[], { xOf }: Scale): re
   return [
     words(
       { xPt: AREA.left, yPt: ARROWS_Y + 20 },
-      `Arrows fly with the wind${every > 1 ? `; every ${every}th report` : ''}.`,
+      `Arrows fly with the wind${every > 1 ? `; one for every ${every} reports` : ''}.`,
     ),
     ...given
       .filter((_, index) => index % every === 0)

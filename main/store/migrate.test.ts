@@ -82,7 +82,7 @@ describe('an older library', () => {
     })
     migrate(db, { backup, steps })
     expect(backup).toHaveBeenCalledTimes(1)
-    expect(versionOf(db)).toBe(3)
+    expect(versionOf(db)).toBe(2)
     expect(tableNames()).toContain(JSON.stringify({ name: 'later' }))
   })
 

@@ -46,7 +46,7 @@ export const WEATHER = {
   ],
   choices: {
     exposure: 'C',
-    speedMph: 67,
+    speedMph: 69,
     speedSource: 'highest gust of XHS1 in the window, as measured there (invented)',
     elevationFt: 9,
     tileLengthFt: 1.375,
