@@ -11,6 +11,7 @@ import { placementProcedures } from './placement.ts'
 import type { Reply } from './procedure.ts'
 import { searchProcedures } from './search.ts'
 import { videoProcedures } from './videos.ts'
+import { weatherProcedures } from './weather.ts'
 
 /** Every call there is: the one door between screens, terminals and the desk. */
 export const contract = {
@@ -25,6 +26,7 @@ export const contract = {
   ...logProcedures,
   ...searchProcedures,
   ...packetProcedures,
+  ...weatherProcedures,
 }
 type Contract = typeof contract
 

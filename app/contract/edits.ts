@@ -27,6 +27,7 @@ import { planImageSchema } from '../roof/plan-image.ts'
 import { fieldTestEdits } from './field-tests.ts'
 import { narrationProcedures } from './narration.ts'
 import { write } from './procedure.ts'
+import { weatherEdits } from './weather.ts'
 
 const inJob = { jobId: jobIdSchema }
 const done = z.object({})
@@ -174,6 +175,7 @@ export const editProcedures = {
   /** Takes an image off the plan; its file stays with the job. */
   'plan-images.remove': write(z.object({ ...inJob, id: planImageIdSchema }), done),
   ...narrationProcedures,
+  ...weatherEdits,
   'history.undo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),
   'history.redo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),
 }

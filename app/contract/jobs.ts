@@ -15,6 +15,7 @@ import { facetSchema } from '../roof/facet.ts'
 import { houseOutlineSchema } from '../roof/house-outline.ts'
 import { planImageSchema } from '../roof/plan-image.ts'
 import { read, write } from './procedure.ts'
+import { jobWeatherSchema } from './weather.ts'
 
 export const jobSummarySchema = z.object({
   id: jobIdSchema,
@@ -68,6 +69,7 @@ export const jobSnapshotSchema = z.object({
   readings: z.array(readingSchema),
   planImages: z.array(planImageSchema),
   survey: fieldSurveySchema,
+  weather: jobWeatherSchema,
   attachments: z.array(attachmentSchema),
   narrations: z.array(narrationSchema),
   draftDecisions: z.array(draftDecisionSchema),

@@ -19,6 +19,9 @@ export const recordKindSchema = z.enum([
   'plan-image',
   'narration',
   'draft-decision',
+  'weather-station',
+  'weather-source',
+  'weather-choices',
 ])
 export type RecordKind = z.output<typeof recordKindSchema>
 

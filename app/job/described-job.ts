@@ -7,6 +7,8 @@ import { photoTagsSchema } from '../evidence/photo.ts'
 import { readingSchema } from '../fieldtest/reading.ts'
 import { fieldSurveySchema, handCheckSchema, otherTestSchema, testSquareSchema } from '../fieldtest/survey.ts'
 import { facetSchema } from '../roof/facet.ts'
+import { readingChoicesSchema } from '../weather/reading-choices.ts'
+import { weatherChoicesSchema, weatherStationSchema } from '../weather/weather-records.ts'
 import { jobNumberSchema } from './job.ts'
 import { planFrameSchema } from './places.ts'
 import { jobSheetSchema } from './sheet.ts'
@@ -104,6 +106,25 @@ export const describedJobSchema = z.strictObject({
     .max(50)
     .default([]),
   survey: describedSurveySchema.nullable().default(null),
+  weather: z
+    .strictObject({
+      stations: z
+        .array(weatherStationSchema.omit({ id: true }).strict())
+        .max(200)
+        .default([]),
+      files: z
+        .array(
+          z.strictObject({
+            file: fileNameSchema,
+            provenance: z.string().max(2000).default(''),
+            choices: readingChoicesSchema.prefault({}),
+          }),
+        )
+        .max(50)
+        .default([]),
+      choices: weatherChoicesSchema.prefault({}),
+    })
+    .prefault({}),
 })
 export type DescribedJob = z.output<typeof describedJobSchema>
 /** As written, before defaults are filled in. */

@@ -13,6 +13,7 @@ import { propertyAndRoofSection } from './sections/property-and-roof.ts'
 import { roofPlanSection } from './sections/roof-plan.ts'
 import { statementSection } from './sections/statement.ts'
 import { summarySection } from './sections/summary.ts'
+import { weatherSection } from './sections/weather.ts'
 
 /** Sections in the order in which they are printed; one with nothing to say leaves itself out. */
 const sections: readonly ((context: PacketContext) => Section | null)[] = [
@@ -23,6 +24,7 @@ const sections: readonly ((context: PacketContext) => Section | null)[] = [
   roofPlanSection,
   findingsSection,
   fieldTestsSection,
+  weatherSection,
   explanatoryNotesSection,
   photosSection,
   evidenceLogSection,

@@ -27,10 +27,11 @@ import { localIso } from './format/local-iso.ts'
 import { handCheckTable, readingColumns } from './field-test-tables.ts'
 import { quantityTables } from './quantity-tables.ts'
 import { videoTable } from './video-table.ts'
+import { weatherTable } from './weather-table.ts'
 
 /**
- * findings.csv, photos.csv, readings.csv, videos.csv where there are any, and the tables of quantities of an evidence
- * bundle. Photos include those left out, with the reason.
+ * findings.csv, photos.csv, readings.csv, videos.csv and weather.csv where there are any, and the tables of quantities of
+ * an evidence bundle. Photos include those left out, with the reason.
  */
 export function csvTables(caseFile: CaseFile, videos: readonly Video[] = []): readonly CsvTable[] {
   const names = namesIn(caseFile)
@@ -41,6 +42,7 @@ export function csvTables(caseFile: CaseFile, videos: readonly Video[] = []): re
     handCheckTable(caseFile, names),
     ...(videos.length === 0 ? [] : [videoTable(videos)]),
     ...quantityTables(caseFile),
+    ...(caseFile.weather.sources.length === 0 ? [] : [weatherTable(caseFile)]),
   ]
 }
 

@@ -1,9 +1,8 @@
-import type { CaseFile } from '../evidence/case-file.ts'
 import type { PhotoRole } from '../evidence/catalog/keys.ts'
 import type { Finding } from '../evidence/finding.ts'
 import type { Markup } from '../evidence/markup.ts'
 import type { Photo } from '../evidence/photo.ts'
-import { zoneAt } from '../evidence/zone-at.ts'
+import { jobZone } from '../evidence/job-zone.ts'
 import type { Reading } from '../fieldtest/reading.ts'
 import type { FacetId, FindingId, PhotoId } from '../job/ids.ts'
 import type { JobSheet } from '../job/sheet.ts'
@@ -66,7 +65,7 @@ export function makeContext(input: PacketInput): PacketContext {
   return {
     input,
     sheet: job.sheet,
-    zone: zoneOf(caseFile),
+    zone: jobZone(job),
     revisionLabel: input.revision === null ? 'Draft, not issued' : `Revision ${input.revision}`,
     facets,
     findings,
@@ -100,13 +99,6 @@ export function makeContext(input: PacketInput): PacketContext {
       doorAt: job.sheet.property.doorAt,
     }),
   }
-}
-
-function zoneOf({ job }: CaseFile): string {
-  const { timeZone, position } = job.sheet.property
-  if (timeZone !== '') return timeZone
-  const place = position ?? job.frame.anchor
-  return (place === null ? null : zoneAt(place)) ?? 'UTC'
 }
 
 /** A, B, ... Z, AA: shorter labels first, then by character, the same on every machine. */

@@ -16,6 +16,7 @@ import { historyState, recordEdit, type Write } from '../store/record-edits.ts'
 import { listAttachments } from '../store/records/attachments.ts'
 import { checkReferences } from './described-references.ts'
 import { describedRecords } from './described-records.ts'
+import { describedWeatherWrites, readDescribedWeather, type DescribedStationFile } from './described-weather.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { announceChange } from './edit-job.ts'
 import { keptNarration } from './kept-narration.ts'
@@ -39,15 +40,16 @@ export async function startDescribedJob(
     ...(described.narrations.length > 0 ? [join(folder, 'narration')] : []),
   ])
   checkReferences(described, files)
+  const weather = await readDescribedWeather(folder, described)
   const job =
     unfinishedJob(world.library.db, described) ?? newJob(world, { number: described.number, sheet: described.sheet })
   const taskId = world.tasks.start(
     { jobId: job.id, kind: 'intake', title: `Making job ${job.number}` },
     async (handle) => {
-      await takeFilesIn(world, job.id, { files, handle })
+      await takeFilesIn(world, job.id, { files: [...files, ...weather.map(({ waiting }) => waiting)], handle })
       if (handle.signal.aborted) return
       const narrations = await describedNarrations(world, job.id, described)
-      writeRecords(world, job.id, { described, narrations })
+      writeRecords(world, job.id, { described, narrations, weather })
     },
   )
   return { jobId: job.id, number: job.number, taskId }
@@ -83,7 +85,15 @@ function parseJson(text: string): unknown {
 function writeRecords(
   world: DeskWorld,
   jobId: JobId,
-  { described, narrations }: { described: DescribedJob; narrations: readonly Narration[] },
+  {
+    described,
+    narrations,
+    weather,
+  }: {
+    described: DescribedJob
+    narrations: readonly Narration[]
+    weather: readonly DescribedStationFile[]
+  },
 ): void {
   inTransaction(world.library.db, (db) => {
     recordEdit(db, jobId, {
@@ -93,6 +103,7 @@ function writeRecords(
       writes: [
         ...describedRecords(db, jobId, { described, newId: world.newId }),
         ...narrations.map((narration): Write => ({ record: 'narration', id: narration.id, after: narration })),
+        ...describedWeatherWrites(db, jobId, { described, files: weather, newId: world.newId }),
       ],
     })
     for (const { number } of described.findings) reserveNumber(db, jobId, { name: 'finding', used: number })

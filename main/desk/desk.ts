@@ -29,6 +29,7 @@ import { createTaskList, type TaskList } from './task-list.ts'
 import { throughJson } from './through-json.ts'
 import { videosArea } from './videos-area.ts'
 import { acceptUpload } from './uploads.ts'
+import { weatherArea } from './weather-area.ts'
 
 /** The one implementation of the contract. Hosts and the terminal stand in front of it and add nothing. */
 export interface Desk {
@@ -145,6 +146,7 @@ function allHandlers(world: DeskWorld): Handlers {
     ...logArea(world),
     ...searchArea(world),
     ...packetArea(world),
+    ...weatherArea(world),
   }
 }
 

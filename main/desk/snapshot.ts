@@ -29,6 +29,7 @@ import {
   planImageTable,
   readingTable,
 } from '../store/records/tables.ts'
+import { jobWeather } from './job-weather.ts'
 
 /** A job by identity. @throws AppFailure `not-found` */
 export function needJob(db: ReadDb, jobId: string): StoredJob {
@@ -71,6 +72,7 @@ function allButPhotos(db: ReadDb, jobId: string): Omit<JobSnapshot, 'photos'> {
     narrations: narrationTable.list(db, jobId),
     draftDecisions: draftDecisionTable.list(db, jobId),
     survey: fieldSurveyOf(db, jobId),
+    weather: jobWeather(db, jobId),
     attachments: listAttachments(db, jobId).map((kept) => kept.attachment),
     packets: listPackets(db, jobId),
     history: historyState(db, jobId),

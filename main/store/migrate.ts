@@ -9,6 +9,7 @@ import { photoChanges } from './migrations/0007-photo-changes.ts'
 import { markups } from './migrations/0008-markups.ts'
 import { pictureLooks } from './migrations/0009-picture-looks.ts'
 import { fieldSurveys } from './migrations/0010-field-surveys.ts'
+import { weather } from './migrations/0011-weather.ts'
 
 /** Every migration in order; the position in this list, counted from 1, is the database's version after it. */
 const migrations: readonly string[] = [
@@ -21,6 +22,7 @@ const migrations: readonly string[] = [
   markups,
   pictureLooks,
   fieldSurveys,
+  weather,
 ]
 
 /**

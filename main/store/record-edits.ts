@@ -21,6 +21,9 @@ import {
   outlineTable,
   planImageTable,
   readingTable,
+  weatherChoicesTable,
+  weatherSourceTable,
+  weatherStationTable,
 } from './records/tables.ts'
 import { videoTagsTable } from './records/videos.ts'
 import { indexRecord } from './search-index.ts'
@@ -59,6 +62,9 @@ const tables = {
   narration: checked(narrationTable),
   'draft-decision': checked(draftDecisionTable),
   'field-survey': checked(fieldSurveyTable),
+  'weather-station': checked(weatherStationTable),
+  'weather-source': checked(weatherSourceTable),
+  'weather-choices': checked(weatherChoicesTable),
 } satisfies Record<RecordKind, RecordTable<unknown>>
 
 /**

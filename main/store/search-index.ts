@@ -35,6 +35,9 @@ export function indexRecord(db: WriteDb, jobId: string, { record, id }: { record
     case 'narration':
     case 'draft-decision':
     case 'field-survey':
+    case 'weather-station':
+    case 'weather-source':
+    case 'weather-choices':
       return
   }
 }

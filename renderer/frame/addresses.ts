@@ -9,6 +9,7 @@ export const workspaces = [
   'narration',
   'findings',
   'field-tests',
+  'weather',
   'packet',
   'log',
 ] as const
@@ -23,6 +24,7 @@ export const workspaceNames = {
   narration: 'Narration',
   findings: 'Findings',
   'field-tests': 'Field tests',
+  weather: 'Weather',
   packet: 'Packet',
   log: 'Evidence log',
 } as const satisfies Record<Workspace, string>

@@ -27,6 +27,7 @@ const panes = {
   'field-tests': lazy(async () => ({
     default: (await import('../field-tests/field-tests-workspace.tsx')).FieldTestsWorkspace,
   })),
+  weather: lazy(async () => ({ default: (await import('../weather/weather-workspace.tsx')).WeatherWorkspace })),
   packet: lazy(async () => ({ default: (await import('../packet/packet-workspace.tsx')).PacketWorkspace })),
   log: lazy(async () => ({ default: (await import('../log/log-workspace.tsx')).LogWorkspace })),
 } as const satisfies Record<Workspace, unknown>

@@ -115,6 +115,8 @@ function countOf(snapshot: JobSnapshot, workspace: Workspace): string {
       return number(snapshot.findings.length)
     case 'field-tests':
       return number(snapshot.readings.length + snapshot.survey.checks.length + snapshot.survey.squares.length)
+    case 'weather':
+      return number(snapshot.weather.stations.length)
     case 'packet':
       return snapshot.packets.length === 0
         ? ''

@@ -1,14 +1,10 @@
-import { type LogEntry, type RecordKind } from '../../app/evidence/log-entry.ts'
-import { findingLabel } from '../../app/evidence/finding.ts'
-import { videoLabel } from '../../app/evidence/video-label.ts'
-import { photoLabel } from '../../app/evidence/photo.ts'
-import type { JobSnapshot } from '../../app/contract/jobs.ts'
-import type { Place } from '../frame/places.ts'
+import type { LogEntry } from '../../app/evidence/log-entry.ts'
 import { useGoTo } from '../frame/use-go-to.ts'
 import { dayWords, jobClock, timeWords } from '../state/job-clock.ts'
 import { useJob } from '../state/job-state.tsx'
 import { useSelection } from '../state/selection.tsx'
 import { entryWords } from './entry-words.ts'
+import { nameRecord, type RecordName } from './record-names.ts'
 import styles from './log.module.css'
 
 /** At most this many records are linked; an entry can change thousands. */
@@ -84,11 +80,6 @@ function RecordLinks({ entry }: { entry: LogEntry }) {
   )
 }
 
-interface RecordName {
-  readonly kind: RecordKind
-  readonly id: string
-}
-
 function recordsOf({ event }: LogEntry): readonly RecordName[] {
   if ('changes' in event) return event.changes.map((change) => ({ kind: change.record, id: change.id }))
   return [
@@ -96,68 +87,4 @@ function recordsOf({ event }: LogEntry): readonly RecordName[] {
     ...('videoId' in event ? [{ kind: 'video' as const, id: event.videoId }] : []),
     ...('attachmentId' in event ? [{ kind: 'attachment' as const, id: event.attachmentId }] : []),
   ]
-}
-
-/** What a record is called now, and where it is; no place when it is gone. */
-function nameRecord({ kind, id }: RecordName, job: JobSnapshot): { name: string; place: Place | null } {
-  switch (kind) {
-    case 'photo':
-    case 'markup': {
-      const photo = job.photos.find((one) => one.id === id)
-      if (photo === undefined) return { name: 'a photo', place: null }
-      return {
-        name: kind === 'photo' ? photoLabel(photo.number) : `Marks on ${photoLabel(photo.number)}`,
-        place: { workspace: 'photos', target: { kind: 'photo', id } },
-      }
-    }
-    case 'finding': {
-      const finding = job.findings.find((one) => one.id === id)
-      if (finding === undefined) return { name: 'a finding that was removed', place: null }
-      return { name: findingLabel(finding.number), place: { workspace: 'findings', target: { kind, id } } }
-    }
-    case 'facet': {
-      const facet = job.facets.find((one) => one.id === id)
-      if (facet === undefined) return { name: 'a facet that was removed', place: null }
-      return { name: `Facet ${facet.letter}`, place: { workspace: 'plan', target: { kind, id } } }
-    }
-    case 'outline': {
-      const outline = job.outlines.find((one) => one.id === id)
-      if (outline === undefined) return { name: 'an outline that was removed', place: null }
-      return { name: `Outline "${outline.name}"`, place: { workspace: 'plan', target: null } }
-    }
-    case 'plan-image': {
-      const image = job.planImages.find((one) => one.id === id)
-      if (image === undefined) return { name: 'an image that was taken off the plan', place: null }
-      return { name: `Image "${image.label}"`, place: { workspace: 'plan', target: null } }
-    }
-    case 'reading': {
-      const reading = job.readings.find((one) => one.id === id)
-      if (reading === undefined) return { name: 'a reading that was removed', place: null }
-      return { name: `Reading ${reading.number}`, place: { workspace: 'field-tests', target: { kind, id } } }
-    }
-    case 'video': {
-      const video = job.videos.find((one) => one.id === id)
-      if (video === undefined) return { name: 'a video', place: null }
-      return { name: videoLabel(video.number), place: { workspace: 'video', target: { kind, id } } }
-    }
-    case 'attachment': {
-      const kept = job.attachments.find((one) => one.id === id)
-      return { name: kept?.file.fileName ?? 'a file', place: { workspace: 'sheet', target: null } }
-    }
-    case 'narration': {
-      const narration = job.narrations.find((one) => one.id === id)
-      if (narration === undefined) return { name: 'a narration that was removed', place: null }
-      return { name: `Narration ${narration.name}`, place: { workspace: 'narration', target: null } }
-    }
-    case 'draft-decision':
-      return { name: 'A draft of the narration', place: { workspace: 'narration', target: null } }
-    case 'field-survey':
-      return { name: 'Field tests', place: { workspace: 'field-tests', target: null } }
-    case 'sheet':
-      return { name: 'Job sheet', place: { workspace: 'sheet', target: null } }
-    case 'camera':
-      return { name: 'Camera clock', place: { workspace: 'sheet', target: { kind: 'field', id: 'cameras' } } }
-    case 'frame':
-      return { name: 'Roof plan', place: { workspace: 'plan', target: null } }
-  }
 }

@@ -10,6 +10,7 @@ import { NARRATION_FILE, RECORDED_FROM } from './narration.mjs'
 import { READINGS } from './readings.mjs'
 import { SURVEY } from './field-survey.mjs'
 import { SHEET } from './job-sheet.mjs'
+import { WEATHER } from './station-files.mjs'
 import { WALK, fileName } from './walk.mjs'
 
 /** How much of each facet was looked at closely, percent, and why not more. @type {Record<string, [number, string]>} */
@@ -67,6 +68,7 @@ function describedJob() {
     narrations: [{ file: NARRATION_FILE, recordedFrom: RECORDED_FROM }],
     readings: READINGS.map((r, i) => ({ number: i + 1, ...r, at: point(r.at), photos: (r.photos ?? []).map(fileOf) })),
     survey: SURVEY,
+    weather: WEATHER,
   }
 }
 

@@ -13,6 +13,7 @@ import { writePhoto } from './photo-file.mjs'
 import { WALK, fileName, shotOf } from './walk.mjs'
 import { writeJob } from './job.mjs'
 import { NARRATION_FILE, writeNarration } from './narration.mjs'
+import { writeStationFiles } from './station-files.mjs'
 
 const { values } = parseArgs({
   options: {
@@ -67,4 +68,5 @@ if (values.out === undefined) {
   for (const name of await readdir(photoFolder)) if (!kept.has(name)) await rm(join(photoFolder, name))
   await writeJob(join(jobFolder, 'job.json'))
   await writeNarration(join(jobFolder, 'narration', NARRATION_FILE))
+  await writeStationFiles(jobFolder)
 }

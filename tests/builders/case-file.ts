@@ -1,5 +1,6 @@
 import type { CaseFile } from '../../app/evidence/case-file.ts'
 import { emptySurvey } from '../../app/fieldtest/survey.ts'
+import { NO_WEATHER } from '../../app/weather/weather-records.ts'
 import { aJob } from './records.ts'
 
 /** A case file with only a filled-in sheet; add the records a test is about. */
@@ -13,6 +14,7 @@ export function aCaseFile(given: Partial<CaseFile> = {}): CaseFile {
     findings: [],
     readings: [],
     survey: emptySurvey(),
+    weather: NO_WEATHER,
     narrations: [],
     ...given,
   }

@@ -14,7 +14,17 @@ const dataRowSchema = z.object({ data: z.string() })
 export function dataTable<Schema extends z.ZodType>(
   schema: Schema,
   table: {
-    name: 'draft_decisions' | 'facets' | 'findings' | 'narrations' | 'outlines' | 'plan_images' | 'readings'
+    name:
+      | 'draft_decisions'
+      | 'facets'
+      | 'findings'
+      | 'narrations'
+      | 'outlines'
+      | 'plan_images'
+      | 'readings'
+      | 'weather_stations'
+      | 'weather_sources'
+      | 'weather_choices'
     column: 'draft_key' | 'file_id' | 'letter' | 'name' | 'number'
     key: (value: z.output<Schema>) => string | number
   },

@@ -4,6 +4,11 @@ import { draftDecisionSchema, narrationSchema } from '../../../app/narration/nar
 import { facetSchema } from '../../../app/roof/facet.ts'
 import { houseOutlineSchema } from '../../../app/roof/house-outline.ts'
 import { planImageSchema } from '../../../app/roof/plan-image.ts'
+import {
+  weatherChoicesSchema,
+  weatherSourceSchema,
+  weatherStationSchema,
+} from '../../../app/weather/weather-records.ts'
 import { dataTable } from './data-table.ts'
 
 export const outlineTable = dataTable(houseOutlineSchema, {
@@ -37,4 +42,20 @@ export const draftDecisionTable = dataTable(draftDecisionSchema, {
   name: 'draft_decisions',
   column: 'draft_key',
   key: ({ key, startMs }) => `${startMs} ${key}`,
+})
+export const weatherStationTable = dataTable(weatherStationSchema, {
+  name: 'weather_stations',
+  column: 'name',
+  key: (station) => station.code,
+})
+export const weatherSourceTable = dataTable(weatherSourceSchema, {
+  name: 'weather_sources',
+  column: 'name',
+  key: (source) => source.attachmentId ?? source.id,
+})
+/** One record in a job, under the job's own identity. */
+export const weatherChoicesTable = dataTable(weatherChoicesSchema, {
+  name: 'weather_choices',
+  column: 'name',
+  key: () => 'choices',
 })

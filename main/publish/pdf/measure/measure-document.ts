@@ -5,6 +5,7 @@ import type { Typesetter } from '../text/typeset.ts'
 import { measurePhotoCards } from './measure-photo-cards.ts'
 import { measureFacts } from './measure-facts.ts'
 import {
+  measureChart,
   measureContents,
   measurePicture,
   measurePlan,
@@ -32,6 +33,7 @@ const MEASURE: Measure = {
   table: measureTable,
   plan: measurePlan,
   plot: measurePlot,
+  chart: measureChart,
   picture: measurePicture,
   'photo-cards': measurePhotoCards,
   signature: measureSignature,
