@@ -1,9 +1,10 @@
-import { useMemo } from 'react'
+import { useMemo, useRef } from 'react'
 import { readingLabel } from '../../app/evidence/reading-label.ts'
 import { chosenCriterion } from '../../app/fieldtest/criteria/criteria.ts'
 import { judgementWords, judgeReading } from '../../app/fieldtest/judge-reading.ts'
 import type { Reading } from '../../app/fieldtest/reading.ts'
 import { areaOfReading, roofAreaLabels } from '../../app/fieldtest/roof-area.ts'
+import type { ReadingId } from '../../app/job/ids.ts'
 import type { JobZones } from '../../app/roof/zones/job-zones.ts'
 import { useEdit, useJob } from '../state/job-state.tsx'
 import { useRoofZones } from '../state/roof-zones.ts'
@@ -11,12 +12,20 @@ import type { Column } from '../ui/data-table.tsx'
 import { AreaField, FacetField } from './place-fields.tsx'
 import { TypedValueField } from './typed-value-field.tsx'
 
-type SaveReading = (reading: Reading, set: Partial<Omit<Reading, 'id' | 'number'>>) => void
+type ReadingPatch = Partial<Omit<Reading, 'id' | 'number'>>
+type SaveReading = (reading: Reading, set: ReadingPatch) => void
 
-/** The way to change some fields of a reading. */
+/** The way to change some fields of a reading. Changes that the desk has not answered yet go along with the next one. */
 export function useSaveReading(): SaveReading {
   const edit = useEdit()
-  return ({ id, number: _number, ...rest }, set) => void edit('readings.save', { id, reading: { ...rest, ...set } })
+  const waiting = useRef(new Map<ReadingId, ReadingPatch>())
+  return ({ id, number: _number, ...rest }, set) => {
+    const all = { ...waiting.current.get(id), ...set }
+    waiting.current.set(id, all)
+    void edit('readings.save', { id, reading: { ...rest, ...all } }).then(() => {
+      if (waiting.current.get(id) === all) waiting.current.delete(id)
+    })
+  }
 }
 
 /** Columns of the readings. Facet, area, lift and force edit in place; the rest is edited in the details. */
