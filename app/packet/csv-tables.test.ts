@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { fieldSurveySchema } from '../fieldtest/survey.ts'
 import { aCaseFile } from '../../tests/builders/case-file.ts'
 import { aFacet, aFinding, aPhoto, aReading } from '../../tests/builders/records.ts'
 import { safeCell } from './csv-cell.ts'
@@ -47,6 +48,9 @@ describe('the tables of an evidence bundle', () => {
     extent: { kind: 'at-least', count: 3 },
     photos: [{ photoId: photo.id, role: 'close' }],
   })
+  const survey = fieldSurveySchema.parse({
+    checks: [{ id: 'c1', facetId: facet.id, area: 'edge', checked: 20, loose: 1, note: '=1+1' }],
+  })
   const reading = aReading({
     number: 4,
     facetId: facet.id,
@@ -55,7 +59,7 @@ describe('the tables of an evidence bundle', () => {
     forceLbf: null,
   })
   const tables = csvTables(
-    aCaseFile({ facets: [facet], photos: [leftOut, photo], findings: [finding], readings: [reading] }),
+    aCaseFile({ facets: [facet], photos: [leftOut, photo], findings: [finding], readings: [reading], survey }),
     [],
   )
   const cell = (name: string, row: number, title: string) => {
@@ -78,6 +82,12 @@ describe('the tables of an evidence bundle', () => {
       for (const row of rows) expect(row).toHaveLength(header.length)
       expect(new Set(header).size).toBe(header.length)
     }
+  })
+
+  it('have hand checks line by line, no note of which can start a formula', () => {
+    expect(cell('hand-checks.csv', 0, 'area')).toBe('edge')
+    expect(cell('hand-checks.csv', 0, 'loose')).toBe('1')
+    expect(cell('hand-checks.csv', 0, 'note')).toBe("'=1+1")
   })
 
   it('keep an extent honest beside its number', () => {

@@ -21,6 +21,8 @@ const job = jobSnapshotSchema.parse({
   planImages: [],
   narrations: [],
   draftDecisions: [],
+  survey: {},
+  weather: {},
   attachments: [],
   packets: [],
   history: { undo: null, redo: null },

@@ -17,6 +17,8 @@ const snapshot = jobSnapshotSchema.parse({
   planImages: [],
   narrations: [],
   draftDecisions: [],
+  survey: {},
+  weather: {},
   attachments: [],
   packets: [],
   history: { undo: null, redo: null },
