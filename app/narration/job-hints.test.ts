@@ -4,6 +4,7 @@ import { aJob, aPhoto } from '../../tests/builders/records.ts'
 import { facetsOf, hip } from '../../tests/builders/whole-roofs.ts'
 import { spokenHintsOfJob } from './job-hints.ts'
 import { narrationSchema } from './narration.ts'
+import { readingNarration } from './read-narration.ts'
 
 const beganMs = 1_773_500_000_000
 const facets = facetsOf(hip(60, 40, 5))
@@ -23,7 +24,7 @@ function hintsOf(words: string, takenAfterMs: number) {
     problems: [],
     start: { kind: 'recorded', instantMs: beganMs },
   })
-  return spokenHintsOfJob({
+  const file = {
     ...aCaseFile({
       job: { ...job, sheet: { ...job.sheet, property: { ...job.sheet.property, frontAzimuthDeg: 180 } } },
       facets,
@@ -32,7 +33,14 @@ function hintsOf(words: string, takenAfterMs: number) {
     }),
     outlines: [],
     videos: [],
+  }
+  const work = spokenHintsOfJob(file, function* placesOf({ cues }, against) {
+    return (yield* readingNarration(cues, against)).places
   })
+  for (;;) {
+    const step = work.next()
+    if (step.done === true) return step.value
+  }
 }
 
 describe('hints of a job’s narrations for its photos', () => {

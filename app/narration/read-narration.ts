@@ -48,7 +48,19 @@ const GROUPS = {
  *
  * @param cues in order of their start
  */
-export function readNarration(cues: readonly Cue[], { house, covering }: ReadAgainst): NarrationReading {
+export function readNarration(cues: readonly Cue[], against: ReadAgainst): NarrationReading {
+  const work = readingNarration(cues, against)
+  for (;;) {
+    const step = work.next()
+    if (step.done === true) return step.value
+  }
+}
+
+/** What `readNarration` does, a sentence at a time, for those who have other things to do meanwhile. */
+export function* readingNarration(
+  cues: readonly Cue[],
+  { house, covering }: ReadAgainst,
+): Generator<void, NarrationReading> {
   const reading: Reading = {
     cues,
     resolver: placeResolver(house),
@@ -65,6 +77,7 @@ export function readNarration(cues: readonly Cue[], { house, covering }: ReadAga
   for (const sentence of spokenSentences(cues)) {
     reading.sentence += 1
     readSentence(reading, sentence)
+    yield
   }
   return { drafts: reading.drafts.flatMap(({ draft }) => (draft === null ? [] : [draft])), places: reading.places }
 }

@@ -73,6 +73,10 @@ describe('narration of a job', () => {
       await expect(desk.ask('narrations.align', { jobId, id, start: beyond })).rejects.toMatchObject({
         error: { code: 'not-found', about: 'start.cue' },
       })
+      const elsewhere = { kind: 'video', videoId: 'no-such-video' } as const
+      await expect(desk.ask('narrations.align', { jobId, id, start: elsewhere })).rejects.toMatchObject({
+        error: { code: 'not-found', about: 'start.videoId' },
+      })
     }))
 
   it('gives a finding for an accepted draft in one step that undo takes back whole', () =>

@@ -7,6 +7,7 @@ import type { ReadDb } from '../store/database.ts'
 import { findAttachment, type StoredAttachment } from '../store/records/attachments.ts'
 import { findPhoto } from '../store/records/photos.ts'
 import { narrationTable } from '../store/records/tables.ts'
+import { findVideo } from '../store/records/videos.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { editJob } from './edit-job.ts'
 import { needRecords } from './need-records.ts'
@@ -113,10 +114,13 @@ function needAttachment(db: ReadDb, jobId: JobId, id: AttachmentId): StoredAttac
     : kept
 }
 
-/** Refuses a pin on a cue or a photo that is not there. */
+/** Refuses a pin on a cue, a photo or a video that is not there. */
 function needAligned(db: ReadDb, jobId: JobId, { cues, start }: Narration): void {
   if ((start.kind === 'clock' || start.kind === 'photo') && start.cue >= cues.length) {
     refuse('not-found', 'This cue is not in the narration.', { about: 'start.cue' })
+  }
+  if (start.kind === 'video' && findVideo(db, start.videoId)?.jobId !== jobId) {
+    refuse('not-found', 'This video is not in the job.', { about: 'start.videoId' })
   }
   if (start.kind === 'photo') needRecords(db, jobId, { facetId: null, photoIds: [start.photoId] })
   if (start.kind === 'photo' && findPhoto(db, start.photoId)?.file.written.local === null) {

@@ -52,6 +52,35 @@ describe('photos that find their facet', () => {
     })
   })
 
+  it('listen to a narration once its recording is on the clock, and follow the plan that its words are read against', async () => {
+    await withJob(scratch, async ({ desk, jobId, card }) => {
+      mkdirSync(card, { recursive: true })
+      writeFileSync(join(card, 'a.jpg'), await aPhoto({ offset: '-04:00' }))
+      writeFileSync(join(card, 'walk.vtt'), 'WEBVTT\n\n00:10.000 --> 00:14.000\nNow I am on the north slope.\n')
+      await desk.takeIn(jobId, card)
+      const facet = { letter: 'A', outline: square(0), pitchRise: 5, downslopeAzimuthDeg: 180 }
+      const north = { ...facet, letter: 'B', outline: square(30), downslopeAzimuthDeg: 0 }
+      const { id: first } = await desk.ask('facets.save', { jobId, id: null, facet })
+      const { id: second } = await desk.ask('facets.save', { jobId, id: null, facet: north })
+      const [photo] = (await desk.ask('jobs.open', { jobId })).photos
+      const takenMs = photo?.time.instantMs ?? null
+      const [attachment] = (await desk.ask('jobs.open', { jobId })).attachments
+      if (takenMs === null || attachment === undefined) throw new Error('A photo with a time, and subtitles.')
+      const oddsOf = async (place: string) =>
+        (await desk.ask('placement.suggest', { jobId })).suggestions[0]?.ranking.find((one) => one.place === place)
+          ?.probability ?? 0
+      const unheard = await oddsOf(second)
+      const { id } = await desk.ask('narrations.import', { jobId, attachmentId: attachment.id })
+      expect(await oddsOf(second)).toBe(unheard)
+      await desk.ask('narrations.align', { jobId, id, start: { kind: 'clock', cue: 0, instantMs: takenMs - 2000 } })
+      expect(unheard).toBeLessThan(0.6)
+      expect(await oddsOf(second)).toBeGreaterThan(0.8)
+      await desk.ask('facets.save', { jobId, id: second, facet: { ...north, downslopeAzimuthDeg: 180 } })
+      await desk.ask('facets.save', { jobId, id: first, facet: { ...facet, downslopeAzimuthDeg: 0 } })
+      expect(await oddsOf(first)).toBeGreaterThan(0.8)
+    })
+  })
+
   it('are never tagged below even odds', async () => {
     await withJob(scratch, async ({ desk, jobId }) => {
       const reply = await desk.desk.call('placement.accept', { jobId, leastProbability: 0.2 })

@@ -1,10 +1,11 @@
 import { setImmediate as afterOthers } from 'node:timers/promises'
+import type { JobSnapshot } from '../../app/contract/jobs.ts'
 import type { Placement } from '../../app/contract/placement.ts'
 import { likelyFacets, placementOfJob } from '../../app/evidence/placement/job-placement.ts'
 import { learnFrames } from '../../app/evidence/placement/learn-frame.ts'
 import { suggestingFacets } from '../../app/evidence/placement/suggest-facets.ts'
 import type { JobId } from '../../app/job/ids.ts'
-import { spokenHintsOfJob } from '../../app/narration/job-hints.ts'
+import { type PlacesOf, spokenHintsOfJob } from '../../app/narration/job-hints.ts'
 import type { Write } from '../store/record-edits.ts'
 import { findPhoto } from '../store/records/photos.ts'
 import { facetTable } from '../store/records/tables.ts'
@@ -12,6 +13,7 @@ import type { DeskWorld } from './desk-world.ts'
 import { editJob } from './edit-job.ts'
 import type { Area } from './handlers.ts'
 import { jobSnapshot } from './snapshot.ts'
+import { keptSpokenPlaces } from './spoken-places.ts'
 
 /** Places shown beside a photo: more would be noise. */
 const SHOWN = 3
@@ -27,6 +29,7 @@ interface Kept {
 /** Photos that find their facet. Worked out once for each state of a job, in turns with the desk's other calls. */
 export function placementArea(world: DeskWorld): Area<'placement'> {
   const kept = new Map<JobId, Kept>()
+  const placesOf = keptSpokenPlaces()
   const placementOf = async (jobId: JobId): Promise<Placement> => {
     const snapshot = jobSnapshot(world.library.db, jobId)
     const { headHash } = snapshot.log
@@ -34,7 +37,7 @@ export function placementArea(world: DeskWorld): Area<'placement'> {
     if (known?.headHash === headHash) return known.placement
     const isWanted = () => kept.get(jobId)?.headHash === headHash
     const leftOut = new Set(snapshot.photos.filter(({ tags }) => tags.leftOutBecause !== null).map(({ id }) => id))
-    const placement = workOut(placementOfJob(snapshot, spokenHintsOfJob(snapshot)), isWanted).then((found) => {
+    const placement = workOut(placing(snapshot, placesOf), isWanted).then((found) => {
       if (found === null) return placementOf(jobId)
       return { ...found, suggestions: found.suggestions.filter(({ photoId }) => !leftOut.has(photoId)) }
     })
@@ -67,16 +70,22 @@ function percent(share: number): string {
   return `${Math.round(share * 1000) / 10} %`
 }
 
+/** What is suggested, and what that was worked out from, a step at a time. */
+function* placing(job: JobSnapshot, placesOf: PlacesOf) {
+  const input = placementOfJob(job, yield* spokenHintsOfJob(job, placesOf))
+  return { input, suggestions: yield* suggestingFacets(input) }
+}
+
 /** Answers null when somebody asked for a newer state of the job in the meantime. */
-async function workOut(input: ReturnType<typeof placementOfJob>, isWanted: () => boolean): Promise<Placement | null> {
-  const work = suggestingFacets(input)
+async function workOut(work: ReturnType<typeof placing>, isWanted: () => boolean): Promise<Placement | null> {
   // Nothing is begun within the caller's own turn: that is when the caller writes down that this is wanted.
   await afterOthers()
   let turnBegan = performance.now()
   for (;;) {
     const step = work.next()
     if (step.done === true) {
-      const open = step.value.filter(({ isConfirmed }) => !isConfirmed)
+      const { input, suggestions } = step.value
+      const open = suggestions.filter(({ isConfirmed }) => !isConfirmed)
       return {
         suggestions: open.map(({ photoId, ranking }) => ({ photoId, ranking: ranking.slice(0, SHOWN) })),
         frames: learnFrames(input).map(({ residuals: _residuals, ...frame }) => frame),

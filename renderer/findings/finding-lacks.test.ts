@@ -22,7 +22,7 @@ const job = jobSnapshotSchema.parse({
   narrations: [],
   draftDecisions: [],
   survey: {},
-  weather: {},
+  weather: { stations: [], sources: [], choices: {} },
   attachments: [],
   packets: [],
   history: { undo: null, redo: null },

@@ -20,7 +20,7 @@ export const walkKeys = {
   stop: { id: 'frame.missing-stop', label: 'Stop going through what is missing', keys: 'Alt+Q' },
 } as const
 
-/** Keys that go to a workspace: Alt and its place in the column. */
+/** Keys that go to a workspace: Alt and its place in the column, 0 for the tenth. */
 export const workspaceKeys: readonly {
   readonly id: string
   readonly label: string
@@ -29,6 +29,6 @@ export const workspaceKeys: readonly {
 }[] = workspaces.map((workspace, at) => ({
   id: `frame.to-${workspace}`,
   label: `To ${workspaceNames[workspace].toLowerCase()}`,
-  keys: `Alt+${at + 1}`,
+  keys: `Alt+${(at + 1) % 10}`,
   workspace,
 }))

@@ -17,7 +17,7 @@ export function AlignBar({ read }: { read: ReadNarration }) {
   const edit = useEdit()
   const { selection } = useSelection()
   const clock = useMemo(() => jobClock(job), [job])
-  const { narration, startMs } = read
+  const { narration } = read
   const cue = selection.kind === 'cue' && selection.narrationId === narration.id ? selection.cue : 0
   const align = (start: RecordingStart) => void edit('narrations.align', { id: narration.id, start })
   return (
@@ -27,7 +27,7 @@ export function AlignBar({ read }: { read: ReadNarration }) {
       <ClockForm read={read} cue={cue} clock={clock} onAlign={align} />
       <PinToPhoto cue={cue} onAlign={align} />
       <TieToVideo onAlign={align} />
-      {startMs === null ? null : (
+      {narration.start.kind === 'not-known' ? null : (
         <Button look="quiet" onPress={() => align({ kind: 'not-known' })}>
           Take off the clock
         </Button>
@@ -37,6 +37,8 @@ export function AlignBar({ read }: { read: ReadNarration }) {
 }
 
 function startWords({ narration: { start }, startMs }: ReadNarration, clock: JobClock): string {
+  if (startMs === null && start.kind === 'video')
+    return 'The sound of a video that is not on the clock yet: set in Video when it begins.'
   if (startMs === null) return 'Not on the clock yet: photos and cues can’t be brought together.'
   const at = `Recording begins ${dayWords(startMs, clock)}, ${timeWords(startMs, clock)} (${clock.zoneWords})`
   switch (start.kind) {

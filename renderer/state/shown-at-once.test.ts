@@ -18,7 +18,7 @@ const snapshot = jobSnapshotSchema.parse({
   narrations: [],
   draftDecisions: [],
   survey: {},
-  weather: {},
+  weather: { stations: [], sources: [], choices: {} },
   attachments: [],
   packets: [],
   history: { undo: null, redo: null },

@@ -26,7 +26,7 @@ function aSnapshot(): JobSnapshot {
     narrations: [],
     draftDecisions: [],
     planImages: [],
-    weather: {},
+    weather: { stations: [], sources: [], choices: {} },
     attachments: [],
     packets: [],
     history: { undo: null, redo: null },

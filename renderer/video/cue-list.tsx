@@ -31,9 +31,9 @@ export function CueList({ cues, atMs, onJump }: CueListProps) {
             type="button"
             className={styles['cue']}
             aria-current={at === current ? 'true' : undefined}
-            onClick={() => onJump(cue.startMs)}
+            onClick={() => onJump(Math.max(0, cue.startMs))}
           >
-            <span className={styles['cueTime']}>{frameTimeWords(cue.startMs)}</span>
+            <span className={styles['cueTime']}>{frameTimeWords(Math.max(0, cue.startMs))}</span>
             <span>{cue.text}</span>
           </button>
         </li>

@@ -1,9 +1,10 @@
-import { cpSync, existsSync, readdirSync, readFileSync } from 'node:fs'
+import { cpSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import sharp from 'sharp'
 import { describe, expect, it } from 'vitest'
 import type { JobId } from '../../app/job/ids.ts'
+import { cuesOfVideo, recordingStartMs } from '../../app/narration/aligned.ts'
 import { verifyBundle } from '../../main/publish/verify-bundle.ts'
 import { readBundle } from '../../main/publish/read-bundle.ts'
 import { openTestDesk, type TestDesk } from './a-desk.ts'
@@ -87,6 +88,29 @@ describe.skipIf(!isHere)('a video on the card (skipped where the samples are abs
       })
       await desk.ask('history.undo', { jobId })
       expect((await open()).video).toMatchObject({ tags: { caption: '', startSet: null } })
+    })
+  })
+
+  it('lends its start to the narration that is its sound, and shows the words that fall into it', async () => {
+    await withVideo(async ({ desk, jobId }) => {
+      const speech = scratch('speech')
+      const cues = ['00:01.000 --> 00:02.000\nOne cracked tile.', '00:09.000 --> 00:10.000\nAfter the last frame.']
+      writeFileSync(join(speech, 'walk.vtt'), ['WEBVTT', ...cues].join('\n\n'))
+      await desk.takeIn(jobId, speech)
+      const { videos, attachments } = await desk.ask('jobs.open', { jobId })
+      const subtitles = attachments.find(({ file }) => file.fileName === 'walk.vtt')
+      const [video] = videos
+      if (video === undefined || subtitles === undefined) return expect.fail('no video or no subtitles')
+      const { id } = await desk.ask('narrations.import', { jobId, attachmentId: subtitles.id })
+      const before = await desk.ask('jobs.open', { jobId })
+      expect(cuesOfVideo(video, before.narrations, before)).toEqual([])
+      await desk.ask('narrations.align', { jobId, id, start: { kind: 'video', videoId: video.id } })
+      const job = await desk.ask('jobs.open', { jobId })
+      const [narration] = job.narrations
+      expect(narration === undefined ? null : recordingStartMs(narration, job)).toBe(Date.UTC(2019, 6, 24, 8, 25, 40))
+      expect(cuesOfVideo(video, job.narrations, job)).toEqual([
+        { startMs: 1000, endMs: 2000, text: 'One cracked tile.' },
+      ])
     })
   })
 

@@ -10,7 +10,7 @@ import {
 
 /**
  * What placement looks at in a job: every photo, what people tagged of them already, and as hints the facets of findings
- * that show a photo without a tag. Pictures of papers lie nowhere on the plan and are left out.
+ * that show a photo without a tag, and else what was said. Pictures of papers lie nowhere on the plan and are left out.
  */
 export function placementOfJob(
   file: Pick<CaseFile, 'job' | 'facets' | 'photos' | 'findings'>,
@@ -31,13 +31,15 @@ export function placementOfJob(
     const facetId = shownBy.get(id)?.facetId ?? null
     return facetId === null || known.has(id) ? [] : [{ photoId: id, weights: [{ place: facetId, weight: 1 }] }]
   })
+  // A finding made of the narration is the same words again: they must not count twice.
+  const decided = new Set(fromFindings.map(({ photoId }) => photoId))
   const { facets, job } = file
   return {
     facets,
     frame: job.frame,
     photos: placed.map(placementPhotoOf),
     confirmed,
-    hints: [...fromFindings, ...said],
+    hints: [...fromFindings, ...said.filter(({ photoId }) => !decided.has(photoId))],
   }
 }
 
