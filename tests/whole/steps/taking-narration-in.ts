@@ -108,6 +108,7 @@ export function takingNarrationIn(work: AtWork): void {
     await page.keyboard.press('Escape')
     await form.waitFor({ state: 'hidden' })
     await page.keyboard.press('Escape')
+    await page.getByRole('region', { name: 'Work in progress' }).getByRole('button', { name: 'Put this away' }).click()
     await page.getByRole('link', { name: 'Jobs' }).click()
   })
 }
