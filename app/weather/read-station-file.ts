@@ -82,7 +82,9 @@ function lacksOf(kind: StationFileKind, file: StationFile, choices: ReadingChoic
     case 'forecast':
       return ['This is a forecast, not an observation. It says what was expected, not what the wind was.']
     case 'storm-reports':
-      return ['These are storm reports by people, not measurements of a station. They are listed as context instead.']
+      return [
+        'These are storm reports by people, not measurements of a station. Add one that matters as an observation by hand, with its source.',
+      ]
     case 'bulletin':
       return ['This is a bulletin without station reports. It stays among the attachments.']
     case 'unknown':
