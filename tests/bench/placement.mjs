@@ -1,4 +1,9 @@
 // How often the first suggested facet is right on simulated walks with known truth, and whether it is as sure as it is right.
+// A walk goes over every facet of a house of ten once, mostly from neighbour to neighbour, and starts and often ends on the
+// ground. It has some 300 photos: things one after the other, three in four with an overview, a mid and a close photo within
+// seconds, half of these with one more close with a scale (how findings are documented: common practice, no source).
+// Sparse walks have some 90 single photos. About one standpoint in fourteen shows a neighbouring facet instead of the one
+// stood on, which is all that is left to miss when the wander of the positions is known: see the row "bound".
 //   npm run bench:placement [-- --walks 60] [-- --first-seed 800001]
 import { cpus } from 'node:os'
 import { parseArgs } from 'node:util'
@@ -13,7 +18,7 @@ const { CONDITIONS, seedsFrom, TEST } = await load('tests/placement/walks.ts')
 
 const BARS = { learned: [85, 95], fresh: [85, 95], offset: [80, 92], spoken: [70, 85] }
 /** Tenths with fewer photos say nothing of calibration. */
-const LEAST_PHOTOS = 60
+const LEAST_PHOTOS = 50
 
 const seeds = seedsFrom(Number(values['first-seed']), Number(values.walks))
 const table = Object.entries(CONDITIONS).map(([key, condition]) => {

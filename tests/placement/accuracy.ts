@@ -10,11 +10,12 @@ import {
   type RecordedWalk,
   type Speech,
 } from './simulated-records.ts'
-import { simulatedWalk } from './simulated-walks.ts'
+import { simulatedWalk, type Manner } from './simulated-walks.ts'
 
 /** What a set of walks is like. */
 export interface Condition {
   readonly name: string
+  readonly manner: Manner
   readonly cameras: CameraConditions | ((seed: number) => CameraConditions)
   readonly confirmed: number
   readonly speech: Speech | null
@@ -38,7 +39,7 @@ export function makeWalk(
   const chance = chanceFrom(seed)
   const house = simulatedHouse(kind, chance)
   const cameras = typeof condition.cameras === 'function' ? condition.cameras(seed) : condition.cameras
-  const walk = recordWalk(house, simulatedWalk(house, chance), { conditions: cameras, chance })
+  const walk = recordWalk(house, simulatedWalk(house, chance, condition.manner), { conditions: cameras, chance })
   const { facets, frame } = house
   const confirmed = confirmSome(walk, condition.confirmed, chance)
   const hints = condition.speech === null ? [] : spokenHints(walk, condition.speech, chance)

@@ -19,14 +19,26 @@ export interface TrueShot {
 
 const STRIDE_FT_PER_S = 1.6
 /** Photos of a facet beside the one that the inspector stands on, and overviews of their own. */
-const SHARES = { neighbour: 0.07, overview: 0.12, stepBack: 0.12, groundTrip: 0.12 }
+const SHARES = { neighbour: 0.07, overview: 0.12, stepBack: 0.12, groundTrip: 0.12, single: 0.25 }
+/** Seconds of handling the camera: for a photo of something else, and for one more of the same thing. */
+const HANDLING_S = { other: { least: 4, mean: 9 }, same: { least: 2, mean: 3 } }
+/** How far a thing is from where it is first photographed, and how near the camera comes to it. */
+const THING_FT = { overview: [5, 14], mid: 5, close: 2.5 } as const
+
+/**
+ * How an inspector photographs: single photos of this and that, some 90 of a house, or things one after the other, each
+ * with an overview, a mid and a close photo within seconds, some 300 of a house. The second is how findings are
+ * documented (common practice, no source) and how a walk comes to a few hundred photos.
+ */
+export type Manner = 'singles' | 'things'
 
 /**
  * One inspection: some photos from the ground, up a ladder, every facet once in an order that mostly keeps to neighbours,
- * 3 to 20 photos on each with small steps between them, some steps back, and often a few photos from the ground at the end.
+ * 3 to 20 photos or things on each with small steps between them, some steps back, and often a few photos from the ground
+ * at the end.
  */
-export function simulatedWalk(house: SimulatedHouse, chance: Chance): readonly TrueShot[] {
-  const walk = new Walk(house, chance)
+export function simulatedWalk(house: SimulatedHouse, chance: Chance, manner: Manner): readonly TrueShot[] {
+  const walk = new Walk(house, chance, manner)
   walk.aroundTheHouse(3 + Math.floor(chance.between(1, 5)))
   walk.wait(chance.between(60, 240))
   const left = new Set(house.facets.keys())
@@ -62,8 +74,10 @@ class Walk {
   private readonly chance: Chance
   private readonly middle: PlanPoint
   private readonly meanAreaSqFt: number
+  private readonly manner: Manner
 
-  constructor(house: SimulatedHouse, chance: Chance) {
+  constructor(house: SimulatedHouse, chance: Chance, manner: Manner) {
+    this.manner = manner
     this.house = house
     this.chance = chance
     this.middle = middleOf(house.facets.flatMap(({ outline }) => outline))
@@ -76,7 +90,7 @@ class Walk {
     this.clockMs += Math.round(seconds * 1000)
   }
 
-  /** Between 3 and 20 photos, more on larger facets. */
+  /** Between 3 and 20 photos or things, more on larger facets. */
   countFor(facet: number): number {
     const mean = 3 + (6 * Math.abs(signedAreaSqFt(this.outline(facet)))) / this.meanAreaSqFt
     return Math.max(3, Math.min(20, Math.round(mean * this.chance.between(0.4, 1.7))))
@@ -104,6 +118,8 @@ class Walk {
       const [first, ...rest] = beside
       if (first !== undefined && this.chance.chance(SHARES.neighbour)) {
         this.lookAcross(facet, this.chance.pick([first, ...rest]), photo === 0)
+      } else if (this.manner === 'things' && !this.chance.chance(SHARES.single)) {
+        this.thing(facet, at, photo === 0)
       } else if (this.chance.chance(SHARES.overview)) {
         this.take({ standsOn: facet, shows: facet, at, towards: middleOf(this.outline(facet)) }, photo === 0)
       } else {
@@ -131,8 +147,27 @@ class Walk {
     return left[this.chance.weighted(weights)] ?? from
   }
 
-  private take(shot: Omit<TrueShot, 'atMs' | 'arrives'>, arrives: boolean): void {
-    const handlingS = 4 - 9 * Math.log(1 - this.chance.unit())
+  /** An overview, a mid and a close photo on the way to a thing, half of the time one more close with a scale. */
+  private thing(facet: number, from: PlanPoint, arrives: boolean): void {
+    const thing = this.inFront(facet, from, THING_FT.overview)
+    const shot = { standsOn: facet, shows: facet, towards: thing }
+    this.take({ ...shot, at: from }, arrives)
+    const nears = [THING_FT.mid, THING_FT.close, ...(this.chance.chance(0.5) ? [THING_FT.close] : [])]
+    for (const ft of nears) this.take({ ...shot, at: this.nearer(facet, thing, ft) }, false, HANDLING_S.same)
+  }
+
+  /** A step towards a thing up to some feet from it, where that is on the facet. */
+  private nearer(facet: number, thing: PlanPoint, ft: number): PlanPoint {
+    const share = Math.max(0, 1 - ft / Math.max(0.1, lengthFt(this.at, thing)))
+    const place = {
+      xFt: this.at.xFt + (thing.xFt - this.at.xFt) * share,
+      yFt: this.at.yFt + (thing.yFt - this.at.yFt) * share,
+    }
+    return this.isOn(facet, place) ? place : this.at
+  }
+
+  private take(shot: Omit<TrueShot, 'atMs' | 'arrives'>, arrives: boolean, handling = HANDLING_S.other): void {
+    const handlingS = handling.least - handling.mean * Math.log(1 - this.chance.unit())
     this.wait(lengthFt(this.at, shot.at) / STRIDE_FT_PER_S + handlingS)
     this.at = shot.at
     this.shots.push({ ...shot, atMs: this.clockMs, arrives })
@@ -142,7 +177,9 @@ class Walk {
     const places = Array.from({ length: 6 }, () => this.someplaceOn(from))
     const away = (at: PlanPoint) => Math.min(...sidesOf(this.outline(to)).map((side) => offSideFt(at, side)))
     const at = places.reduce((best, place) => (away(place) < away(best) ? place : best))
-    this.take({ standsOn: from, shows: to, at, towards: this.someplaceOn(to) }, arrives)
+    const shot = { standsOn: from, shows: to, at, towards: this.someplaceOn(to) }
+    this.take(shot, arrives)
+    if (this.manner === 'things') this.take(shot, false, HANDLING_S.same)
   }
 
   private entering(facet: number): PlanPoint {
@@ -177,13 +214,13 @@ class Walk {
     return containsPoint(outline, place) && sidesOf(outline).every((side) => offSideFt(place, side) > 1)
   }
 
-  /** Two to six feet ahead on the same facet, mostly looking up the slope. */
-  private inFront(facet: number, at: PlanPoint): PlanPoint {
+  /** Some feet ahead on the same facet, mostly looking up the slope. */
+  private inFront(facet: number, at: PlanPoint, [least, most]: readonly [number, number] = [2, 6]): PlanPoint {
     const roof = this.house.facets[facet]
     const uphill = ((roof?.downslopeAzimuthDeg ?? 0) - this.house.frame.upAzimuthDeg + 180) * (Math.PI / 180)
     for (let attempt = 0; attempt < 20; attempt++) {
       const turn = uphill + this.chance.normal(1.1)
-      const ft = this.chance.between(2, 6)
+      const ft = this.chance.between(least, most)
       const place = { xFt: at.xFt + Math.sin(turn) * ft, yFt: at.yFt + Math.cos(turn) * ft }
       if (containsPoint(this.outline(facet), place)) return place
     }

@@ -14,6 +14,8 @@ export interface OffsetGrid {
 /** How a camera's error behaves. */
 export interface OffsetHabit {
   readonly steps: number
+  /** Per axis, of a position as most of its photos state it. */
+  readonly typicalFt: number
   /** Per axis, of all that wanders or lasts. */
   readonly sigmaFt: number
   /** Per axis, of what wanders. */
@@ -29,7 +31,7 @@ const FINE = 0.8
 const LONGEST_S = 12 * 3600
 
 /** A grid for a camera. With one step there is nothing to follow. */
-export function offsetGrid({ steps, sigmaFt, wanderFt, memoryS }: OffsetHabit): OffsetGrid {
+export function offsetGrid({ steps, sigmaFt, wanderFt, memoryS }: Omit<OffsetHabit, 'typicalFt'>): OffsetGrid {
   const stepsFt = Float64Array.from({ length: steps }, (_, at) =>
     steps === 1 ? 0 : REACH * sigmaFt * ((2 * at) / (steps - 1) - 1),
   )
@@ -54,7 +56,7 @@ export function offsetGrid({ steps, sigmaFt, wanderFt, memoryS }: OffsetHabit): 
 
 /** A first-order autoregression that keeps `sigmaFt` and loosens as `wanderFt` does over the memory. */
 function wandering(
-  habit: Omit<OffsetHabit, 'steps'> & { readonly stepsFt: Float64Array },
+  habit: Omit<OffsetHabit, 'steps' | 'typicalFt'> & { readonly stepsFt: Float64Array },
   seconds: number,
 ): Float64Array {
   const { stepsFt, sigmaFt, wanderFt, memoryS } = habit

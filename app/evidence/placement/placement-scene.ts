@@ -6,16 +6,17 @@ import { acrossShares, sightOver, type Sight } from './line-of-sight.ts'
 import { neighbourWeights } from './neighbours.ts'
 import type { OffsetHabit } from './offset-grid.ts'
 import { planCells, type PlanCells } from './plan-cells.ts'
-import type { ConfirmedPlace, PlaceHint, PlacementInput, PlacementPhoto } from './placement-input.ts'
+import type { ConfirmedPlace, PlaceHint } from './placement-input.ts'
 import { feet, sigmaFtOf } from './position-error.ts'
+import type { Take, TakenInput } from './takes.ts'
 import { walkingOver, type Walking } from './walking.ts'
 
 /** What is worked out once for all photos of a job. */
 export interface PlacementScene {
-  readonly input: PlacementInput
+  readonly input: TakenInput
   readonly cells: PlanCells
   readonly walking: Walking
-  readonly sightOf: (direction: PlacementPhoto['direction']) => Sight
+  readonly sightOf: (take: Pick<Take, 'direction' | 'looks'>) => Sight
   readonly shares: readonly Float64Array[]
   readonly learned: ReadonlyMap<CameraId | null, LearnedFrame>
   readonly confirmed: ReadonlyMap<PhotoId, ConfirmedPlace>
@@ -27,7 +28,7 @@ export interface PlacementScene {
 const STEPS = { unknown: 9, learned: 6 }
 
 /** The scene of a job; null without a facet. */
-export function placementScene(input: PlacementInput): PlacementScene | null {
+export function placementScene(input: TakenInput): PlacementScene | null {
   const cells = planCells(input.facets)
   if (cells === null) return null
   const neighbours = neighbourWeights(input.facets, input.frame.upAzimuthDeg, cells)
@@ -41,7 +42,7 @@ export function placementScene(input: PlacementInput): PlacementScene | null {
     cells,
     shares,
     walking: walkingOver(neighbours, cells.areaSqFt),
-    sightOf: sightOver(cells, input.frame, shares),
+    sightOf: sightOver(cells, input, shares),
     learned,
     confirmed: new Map(known.map((place) => [place.photoId, place])),
     hints: hintsByPhoto(input.hints ?? []),
@@ -56,30 +57,35 @@ function hintsByPhoto(hints: readonly PlaceHint[]): ReadonlyMap<PhotoId, readonl
 }
 
 /** What is known of a photo by itself; when its camera's wander is followed, only the fresh part of the error is left. */
-export function evidenceFor(scene: PlacementScene, photo: PlacementPhoto, isFollowed: boolean): PhotoEvidence {
+export function evidenceFor(scene: PlacementScene, photo: Take, isFollowed: boolean): PhotoEvidence {
   const { input, sightOf, shares, learned } = scene
   const at = positionOnPlan(photo, input.frame)
   const { freshShare, leastSigmaFt } = PLACEMENT_CALIBRATION
-  const sigmaFt = statedSigmaFt(input, photo)
   const habit = scene.habitOf(photo.cameraId)
+  // Stated errors of one walk differ by more than its errors do: half of what a photo's own says is believed.
+  const sigmaFt = Math.sqrt(statedSigmaFt(input, photo) * habit.typicalFt)
   const frame = learned.get(photo.cameraId)
   const lasting = isFollowed ? 0 : Math.sqrt(Math.max(0, habit.sigmaFt ** 2 - habit.wanderFt ** 2))
-  const ownFt = isFollowed ? sigmaFt * Math.sqrt(freshShare) : sigmaFt
+  const fresh = freshShare / Math.max(1, photo.fixes)
+  const ownFt = sigmaFt * Math.sqrt(isFollowed ? fresh : 1 - freshShare + fresh)
   return {
     position:
       at === null
         ? null
         : { at: frame === undefined ? at : corrected(at, frame), sigmaFt: Math.hypot(ownFt, lasting, leastSigmaFt) },
-    sight: sightOf(photo.direction),
+    sight: sightOf(photo),
     shares,
     said: saidOf(scene, photo),
     pin: scene.confirmed.get(photo.id)?.pin ?? null,
   }
 }
 
-function saidOf({ cells, confirmed, hints }: PlacementScene, photo: PlacementPhoto): Float64Array {
+function saidOf({ cells, confirmed, hints }: PlacementScene, photo: Take): Float64Array {
   const place = confirmed.get(photo.id)?.place
-  if (place !== undefined) return Float64Array.from(cells.places, (other) => Number(other === place))
+  if (place !== undefined) {
+    const doubt = photo.photoIds.length === 1 ? 0 : PLACEMENT_CALIBRATION.otherThing
+    return Float64Array.from(cells.places, (other) => (other === place ? 1 : doubt))
+  }
   const said = new Float64Array(cells.places.length).fill(1)
   for (const { weights } of hints.get(photo.id) ?? []) {
     const known = weights.filter(({ place: named }) => cells.places.includes(named))
@@ -94,13 +100,13 @@ function saidOf({ cells, confirmed, hints }: PlacementScene, photo: PlacementPho
   return said
 }
 
-function statedSigmaFt({ defaultErrorM }: PlacementInput, { position }: PlacementPhoto): number {
+function statedSigmaFt({ defaultErrorM }: TakenInput, { position }: Take): number {
   const stated = position?.errorM
   if (stated === null || stated === undefined) return sigmaFtOf(defaultErrorM ?? PLACEMENT_CALIBRATION.defaultErrorM)
   return sigmaFtOf(stated) * PLACEMENT_CALIBRATION.statedErrorScale
 }
 
-function habitOf(input: PlacementInput, camera: CameraId | null, learned: LearnedFrame | undefined): OffsetHabit {
+function habitOf(input: TakenInput, camera: CameraId | null, learned: LearnedFrame | undefined): OffsetHabit {
   const sigmas = input.photos
     .filter(({ cameraId, position }) => cameraId === camera && position !== null)
     .map((photo) => statedSigmaFt(input, photo))
@@ -111,6 +117,7 @@ function habitOf(input: PlacementInput, camera: CameraId | null, learned: Learne
     learned === undefined ? feet(PLACEMENT_CALIBRATION.offsetSigmaM) : (1.2 * typical) / Math.sqrt(learned.photoCount)
   return {
     steps: learned === undefined ? STEPS.unknown : STEPS.learned,
+    typicalFt: typical,
     sigmaFt: Math.hypot(wanderFt, lastingFt),
     wanderFt,
     memoryS: PLACEMENT_CALIBRATION.wanderMemoryS,

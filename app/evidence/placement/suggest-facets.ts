@@ -1,9 +1,10 @@
-import type { CameraId } from '../../job/ids.ts'
+import type { CameraId, PhotoId } from '../../job/ids.ts'
 import { PLACEMENT_CALIBRATION } from './calibration.ts'
 import { placesShown } from './evidence-of-photo.ts'
 import type { OffsetGrid } from './offset-grid.ts'
-import type { PhotoSuggestion, PlacementInput, PlacementPhoto } from './placement-input.ts'
+import type { PhotoSuggestion, PlaceId, PlacementInput } from './placement-input.ts'
 import { placementScene, type PlacementScene } from './placement-scene.ts'
+import { takenTogether, type Take, type TakenInput } from './takes.ts'
 import { hearWalk, type HeardPhoto } from './walk.ts'
 
 /**
@@ -27,31 +28,47 @@ export function suggestFacets(input: PlacementInput): readonly PhotoSuggestion[]
 
 /** The same in small pieces: it pauses every millisecond or so, so that thousands of photos need not hold up a desk. */
 export function* suggestingFacets(input: PlacementInput): Generator<void, readonly PhotoSuggestion[]> {
-  const scene = placementScene(input)
+  const taken = takenTogether(input)
+  const scene = placementScene(taken)
   if (scene === null) return []
-  const found = new Map<PlacementPhoto, PhotoSuggestion>()
-  for (const photo of input.photos) {
-    if (photo.instantMs !== null) continue
-    for (const suggestion of yield* ledBy(scene, [photo], photo.cameraId)) found.set(photo, suggestion)
+  const found = new Map<PhotoId, PhotoSuggestion>()
+  const keep = (take: Take, { ranking }: PhotoSuggestion) => {
+    for (const photoId of take.photoIds) found.set(photoId, { photoId, ranking, isConfirmed: false })
   }
-  for (const walk of walksOf(input)) {
+  for (const take of taken.photos) {
+    if (take.instantMs !== null) continue
+    for (const suggestion of yield* ledBy(scene, [take], take.cameraId)) keep(take, suggestion)
+  }
+  for (const walk of walksOf(taken)) {
     const leads = leadsOf(walk)
     const [first = null] = leads
     // The camera with the most positions comes last, so that it speaks for those without.
     for (const lead of leads.length === 0 ? [null] : leads.toReversed()) {
       for (const [at, suggestion] of (yield* ledBy(scene, walk, lead)).entries()) {
-        const photo = walk[at]
-        if (photo === undefined) continue
-        const isRead = photo.cameraId === lead || (lead === first && !leads.includes(photo.cameraId))
-        if (isRead || leads.length === 0) found.set(photo, suggestion)
+        const take = walk[at]
+        if (take === undefined) continue
+        const isRead = take.cameraId === lead || (lead === first && !leads.includes(take.cameraId))
+        if (isRead || leads.length === 0) keep(take, suggestion)
       }
     }
   }
-  return input.photos.flatMap((photo) => found.get(photo) ?? [])
+  const confirmed = new Map(input.confirmed.map(({ photoId, place }) => [photoId, place]))
+  return input.photos.flatMap(({ id }) => {
+    const suggestion = found.get(id)
+    const place = confirmed.get(id)
+    if (suggestion === undefined || place === undefined || !scene.cells.places.includes(place)) return suggestion ?? []
+    return settled(suggestion, place)
+  })
+}
+
+/** A person's word is certain. */
+function settled({ photoId, ranking }: PhotoSuggestion, confirmed: PlaceId): PhotoSuggestion {
+  const sure = ranking.map(({ place }) => ({ place, probability: Number(place === confirmed) }))
+  return { photoId, ranking: sure.toSorted((a, b) => b.probability - a.probability), isConfirmed: true }
 }
 
 /** Photos with a time, in its order: all together, or by camera when several people carried them. */
-function walksOf({ photos, carriedTogether = true }: PlacementInput): readonly (readonly PlacementPhoto[])[] {
+function walksOf({ photos, carriedTogether = true }: TakenInput): readonly (readonly Take[])[] {
   const timed = photos.filter(({ instantMs }) => instantMs !== null)
   const ordered = timed.toSorted((a, b) => (a.instantMs ?? 0) - (b.instantMs ?? 0))
   if (carriedTogether) return ordered.length === 0 ? [] : [ordered]
@@ -60,7 +77,7 @@ function walksOf({ photos, carriedTogether = true }: PlacementInput): readonly (
 }
 
 /** Cameras that write positions, the one with the most first. */
-function leadsOf(walk: readonly PlacementPhoto[]): readonly (CameraId | null)[] {
+function leadsOf(walk: readonly Take[]): readonly (CameraId | null)[] {
   const counts = new Map<CameraId | null, number>()
   for (const { cameraId, position } of walk) {
     if (position !== null) counts.set(cameraId, (counts.get(cameraId) ?? 0) + 1)
@@ -70,7 +87,7 @@ function leadsOf(walk: readonly PlacementPhoto[]): readonly (CameraId | null)[] 
 
 function* ledBy(
   scene: PlacementScene,
-  walk: readonly PlacementPhoto[],
+  walk: readonly Take[],
   lead: CameraId | null,
 ): Generator<void, readonly PhotoSuggestion[]> {
   const { grid, photos, states } = yield* hearWalk(scene, walk, lead)
@@ -90,7 +107,6 @@ function suggestionOf(
 ): PhotoSuggestion {
   const { places } = scene.cells
   const { photo, evidence, leads, sole, facing } = heard
-  const confirmed = scene.confirmed.get(photo.id)
   const shown = placesShown(evidence, scene.cells, {
     offsetsFt: leads ? grid.stepsFt : Float64Array.of(0),
     standing: leads ? state : overPlaces(reconsidered(state, heard), places.length),
@@ -99,14 +115,11 @@ function suggestionOf(
   })
   const flat = shown.map((chance) => chance ** PLACEMENT_CALIBRATION.flatten)
   const total = flat.reduce((sum, chance) => sum + chance, 0)
-  const ranking = places.map((place, at) => {
-    const probability = confirmed === undefined ? (flat[at] ?? 0) / total : Number(place === confirmed.place)
-    return { place, probability }
-  })
+  const ranking = places.map((place, at) => ({ place, probability: (flat[at] ?? 0) / total }))
   return {
     photoId: photo.id,
     ranking: ranking.toSorted((a, b) => b.probability - a.probability),
-    isConfirmed: confirmed !== undefined,
+    isConfirmed: false,
   }
 }
 

@@ -5,16 +5,16 @@ import { likelihoods, type Likelihoods, type PhotoEvidence } from './evidence-of
 import { fromUphillDeg } from './facing.ts'
 import { facingFactors, learnHabits, usualHabits, type Habits, type PlaceMoment } from './habits.ts'
 import { offsetGrid, type OffsetGrid } from './offset-grid.ts'
-import type { PlacementPhoto } from './placement-input.ts'
 import { evidenceFor, type PlacementScene } from './placement-scene.ts'
+import type { Take } from './takes.ts'
 
 /** A photo of a walk with all that was made of it. */
 export interface HeardPhoto extends Moment {
-  readonly photo: PlacementPhoto
+  readonly photo: Take
   readonly evidence: PhotoEvidence
   /** Its camera leads the chain, whose offsets are this camera's. */
   readonly leads: boolean
-  /** What the photo put in by itself; `likelihood` has the doubt that its camera was elsewhere. */
+  /** What the photo put in by itself, as far as takes in a row count; `likelihood` has the doubt that its camera was elsewhere. */
   readonly sole: Float64Array
   /** By how much each place's own photos are likelier in the photo's direction. */
   readonly facing: Float64Array
@@ -30,7 +30,7 @@ export interface HeardWalk {
 
 /** A photo before anything is known of habits. */
 interface Taken extends Omit<PlaceMoment, keyof Likelihoods> {
-  readonly photo: PlacementPhoto
+  readonly photo: Take
   readonly evidence: PhotoEvidence
   readonly leads: boolean
   readonly parts: Likelihoods
@@ -42,7 +42,7 @@ interface Taken extends Omit<PlaceMoment, keyof Likelihoods> {
  */
 export function* hearWalk(
   scene: PlacementScene,
-  photos: readonly PlacementPhoto[],
+  photos: readonly Take[],
   lead: CameraId | null,
 ): Generator<void, HeardWalk> {
   const grid = gridOf(scene, photos, lead)
@@ -97,7 +97,7 @@ function overOffsets(likelihood: Float64Array, state: Float64Array, square: numb
 }
 
 /** Nothing is followed where no position is heard. */
-function gridOf(scene: PlacementScene, photos: readonly PlacementPhoto[], lead: CameraId | null): OffsetGrid {
+function gridOf(scene: PlacementScene, photos: readonly Take[], lead: CameraId | null): OffsetGrid {
   const leading = photos.filter(({ cameraId, position }) => cameraId === lead && position !== null)
   const habit = scene.habitOf(lead)
   return offsetGrid(leading.length < 2 ? { ...habit, steps: 1 } : habit)
@@ -105,8 +105,8 @@ function gridOf(scene: PlacementScene, photos: readonly PlacementPhoto[], lead: 
 
 function takenAt(
   scene: PlacementScene,
-  photo: PlacementPhoto,
-  { grid, lead, before }: { grid: OffsetGrid; lead: CameraId | null; before: PlacementPhoto | undefined },
+  photo: Take,
+  { grid, lead, before }: { grid: OffsetGrid; lead: CameraId | null; before: Take | undefined },
 ): Taken {
   const leads = photo.cameraId === lead
   const evidence = evidenceFor(scene, photo, leads && grid.stepsFt.length > 1)
@@ -151,7 +151,7 @@ function heardAs(
   const square = sole.length / places
   facing.forEach((factor, place) => {
     for (let at = place * square; at < (place + 1) * square; at++) {
-      sole[at] = (parts.own[at] ?? 0) * factor + (parts.across[at] ?? 0)
+      sole[at] = ((parts.own[at] ?? 0) * factor + (parts.across[at] ?? 0)) ** PLACEMENT_CALIBRATION.takeWorth
     }
   })
   return { photo, evidence, leads, seconds, sole, facing, likelihood: leads ? sole : doubted(sole) }
