@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { constants } from 'node:os'
 import { describe, expect, it } from 'vitest'
 import { AppFailure, refuse } from '../../app/contract/app-error.ts'
@@ -29,6 +30,17 @@ describe('what the operating system says, in words', () => {
     const error = fileFailure(failing(code), 'card/IMG_1.JPG')
     expect(error).toMatchObject({ code: expected, about: 'card/IMG_1.JPG' })
     expect(`${error?.message} ${error?.help}`).not.toMatch(/E[A-Z]{3,}|undefined/)
+  })
+
+  it('a path with a null byte is no usable path', () => {
+    const refused = (): unknown => {
+      try {
+        return readFileSync('card\0/IMG_1.JPG')
+      } catch (cause) {
+        return cause
+      }
+    }
+    expect(fileFailure(refused(), 'card')).toMatchObject({ code: 'invalid', about: 'card' })
   })
 
   // Result codes: https://sqlite.org/rescode.html

@@ -19,6 +19,8 @@ function systemFailure(code: string, about: string): AppError | null {
       return appError('conflict', `"${about}" is there already.`, { about, help: 'Choose another name or folder.' })
     case 'ENAMETOOLONG':
     case 'ELOOP':
+    // A path with a null byte, which Node refuses before the system sees it.
+    case 'ERR_INVALID_ARG_VALUE':
       return appError('invalid', `"${about}" is no usable path.`, { about, help: 'Choose a shorter, plain path.' })
     case 'EACCES':
     case 'EPERM':
