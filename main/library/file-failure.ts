@@ -6,6 +6,9 @@ export function fileFailure(cause: unknown, about: string): AppError | null {
   return cause.code.startsWith('SQLITE_') ? databaseFailure(cause.code, about) : systemFailure(cause.code, about)
 }
 
+/** Node refuses a path with a null byte before the system sees it. */
+const NULL_BYTE_IN_PATH = 'ERR_INVALID_ARG_VALUE'
+
 function systemFailure(code: string, about: string): AppError | null {
   switch (code) {
     case 'ENOENT':
@@ -19,8 +22,7 @@ function systemFailure(code: string, about: string): AppError | null {
       return appError('conflict', `"${about}" is there already.`, { about, help: 'Choose another name or folder.' })
     case 'ENAMETOOLONG':
     case 'ELOOP':
-    // A path with a null byte, which Node refuses before the system sees it.
-    case 'ERR_INVALID_ARG_VALUE':
+    case NULL_BYTE_IN_PATH:
       return appError('invalid', `"${about}" is no usable path.`, { about, help: 'Choose a shorter, plain path.' })
     case 'EACCES':
     case 'EPERM':
