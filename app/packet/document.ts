@@ -2,7 +2,6 @@ import type { MarkupDrawing } from '../evidence/markup-drawing.ts'
 import type { PhotoId } from '../job/ids.ts'
 import type { Plot } from '../fieldtest/plots/plot.ts'
 import type { PlanDrawing } from '../roof/plan-drawing.ts'
-import type { Chart } from '../weather/chart.ts'
 import type { PacketOptions } from './options.ts'
 
 /**
@@ -68,7 +67,6 @@ export type Block =
   | TableBlock
   | PlanBlock
   | PlotBlock
-  | ChartBlock
   | PictureBlock
   | PhotoCardsBlock
   | GroupBlock
@@ -127,12 +125,6 @@ export interface PlanBlock {
 export interface PlotBlock {
   readonly kind: 'plot'
   readonly plot: Plot
-}
-
-/** A chart drawn as vectors, as wide as the page allows and no larger than it was made. */
-export interface ChartBlock {
-  readonly kind: 'chart'
-  readonly chart: Chart
 }
 
 /** One photo set large, as on the cover. */

@@ -29,8 +29,6 @@ export function inlinesOf(block: Block): readonly Inline[] {
       return [{ text: block.alt }]
     case 'plot':
       return [{ text: block.plot.alt }]
-    case 'chart':
-      return [{ text: block.chart.alt }]
     case 'picture':
       return [{ text: block.alt }, ...block.caption]
     case 'photo-cards':
@@ -59,7 +57,6 @@ function anchorsOf(block: Block): readonly Anchor[] {
     case 'paragraph':
     case 'list':
     case 'facts':
-    case 'chart':
     case 'picture':
     case 'group':
     case 'signature':

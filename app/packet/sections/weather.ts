@@ -15,6 +15,7 @@ import {
   sourceWords,
   windTimeWords,
 } from '../../weather/wind-words.ts'
+import { plotOfChart } from '../chart-plot.ts'
 import type { Block, FactsBlock, Section, TableBlock } from '../document.ts'
 import { shortHash } from '../format/files.ts'
 import type { PacketContext } from '../packet-context.ts'
@@ -126,10 +127,10 @@ function plots({ wind }: PlacedWind, window: WindWindow, context: PacketContext)
       kind: 'group',
       blocks: [
         heading(name === '' ? code : `${code}, ${name}`),
-        { kind: 'chart', chart: windPlot(wind, window, context.zone) },
+        { kind: 'plot', plot: plotOfChart(windPlot(wind, window, context.zone)) },
       ],
     },
-    { kind: 'chart', chart: windRose(wind) },
+    { kind: 'plot', plot: plotOfChart(windRose(wind)) },
   ]
 }
 

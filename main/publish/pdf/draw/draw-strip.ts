@@ -3,7 +3,6 @@ import type { StripContent } from '../measure/strip-content.ts'
 import type { Placed } from '../paginate/paginate.ts'
 import { drawContentsRow, drawFactsRow, drawLines, drawRule, drawSignature, drawTableRow } from './draw-rows.ts'
 import { drawPhotoRow, drawPicture, photoRowWishes, pictureWishes } from './draw-pictures.ts'
-import { drawChart } from './draw-chart.ts'
 import { drawPlan, drawPlot } from './draw-plan.ts'
 import { addAnchor, type Pen, type PictureWish, type Spot } from './pen.ts'
 
@@ -18,7 +17,6 @@ const DRAW: Draw = {
   'table-row': drawTableRow,
   plan: drawPlan,
   plot: drawPlot,
-  chart: drawChart,
   picture: drawPicture,
   'photo-row': drawPhotoRow,
   signature: drawSignature,

@@ -5,7 +5,6 @@ import type { Typesetter } from '../text/typeset.ts'
 import { measurePhotoCards } from './measure-photo-cards.ts'
 import { measureFacts } from './measure-facts.ts'
 import {
-  measureChart,
   measureContents,
   measurePicture,
   measurePlan,
@@ -33,7 +32,6 @@ const MEASURE: Measure = {
   table: measureTable,
   plan: measurePlan,
   plot: measurePlot,
-  chart: measureChart,
   picture: measurePicture,
   'photo-cards': measurePhotoCards,
   signature: measureSignature,

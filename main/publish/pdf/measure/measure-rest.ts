@@ -1,5 +1,4 @@
 import {
-  type ChartBlock,
   type ContentsBlock,
   pinAnchor,
   type PictureBlock,
@@ -38,14 +37,6 @@ export function measurePlan(block: PlanBlock, measuring: Measuring): readonly St
 export function measurePlot({ plot }: PlotBlock, measuring: Measuring): readonly Strip[] {
   const scale = Math.min(1, measuring.paper.contentWidthPt / plot.widthPt)
   return [plainStrip(measuring, { kind: 'plot', plot, scale }, { heightPt: plot.heightPt * scale, gapBeforePt: 8 })]
-}
-
-/** A chart at its own size, smaller where the page is narrower. */
-export function measureChart({ chart }: ChartBlock, measuring: Measuring): readonly Strip[] {
-  const factor = Math.min(measuring.paper.contentWidthPt / chart.widthPt, 1)
-  return [
-    plainStrip(measuring, { kind: 'chart', chart, factor }, { heightPt: chart.heightPt * factor, gapBeforePt: 8 }),
-  ]
 }
 
 /** A picture at its own proportions, as large as its height and the page allow, with its caption. */

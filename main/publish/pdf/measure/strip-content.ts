@@ -3,7 +3,6 @@ import type { MarkupDrawing } from '../../../../app/evidence/markup-drawing.ts'
 import type { PhotoId } from '../../../../app/job/ids.ts'
 import type { Plot } from '../../../../app/fieldtest/plots/plot.ts'
 import type { PlanDrawing } from '../../../../app/roof/plan-drawing.ts'
-import type { Chart } from '../../../../app/weather/chart.ts'
 import type { TextLine } from '../text/typeset.ts'
 
 /** Text set in a width, somewhere inside a strip. */
@@ -47,12 +46,6 @@ export interface PlotContent {
   readonly plot: Plot
   /** 1 at the plot's own size. */
   readonly scale: number
-}
-
-export interface ChartContent {
-  readonly kind: 'chart'
-  readonly chart: Chart
-  readonly factor: number
 }
 
 export interface PictureContent {
@@ -121,7 +114,6 @@ export type StripContent =
   | TableRowContent
   | PlanContent
   | PlotContent
-  | ChartContent
   | PictureContent
   | PhotoRowContent
   | SignatureContent
