@@ -177,10 +177,15 @@ describe('when something goes wrong with one file', () => {
       const { card } = job
       await photosIn(card, ['a.jpg', 'b.jpg'])
       const noted: unknown[] = []
-      // A path with a NUL in it is refused by the runtime itself, with no code of the operating system.
-      const files = [...waiting(card, 'a.jpg'), { path: `${card}\0`, fileName: 'odd.jpg' }, ...waiting(card, 'b.jpg')]
+      const odd = {
+        fileName: 'odd.jpg',
+        get path(): string {
+          throw new RangeError('what nobody foresaw')
+        },
+      }
+      const files = [...waiting(card, 'a.jpg'), odd, ...waiting(card, 'b.jpg')]
       const outcomes = await takeInDirectly(job, { files, onUnforeseen: (cause) => noted.push(cause) })
       expect(outcomes.map((outcome) => outcome.kind)).toEqual(['photo', 'failed', 'photo'])
-      expect(noted).toHaveLength(1)
+      expect(noted).toEqual([new RangeError('what nobody foresaw')])
     }))
 })
