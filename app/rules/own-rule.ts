@@ -17,7 +17,6 @@ const daysInOrder = (rule: Pick<Rule, 'effectiveFrom' | 'effectiveUntil'>): bool
 export const newRuleSchema = z
   .discriminatedUnion('kind', [workShare.omit({ key: true }), clock.omit({ key: true })])
   .refine(daysInOrder, { message: 'The last day is before the first.', path: ['effectiveUntil'] })
-export type NewRule = z.output<typeof newRuleSchema>
 
 /**
  * A key for a new rule of one's own, made from its title: "Reply to an owner" gives `own-reply-to-an-owner`, and a
