@@ -1,4 +1,5 @@
 import type { z } from 'zod'
+import { diaryProcedures } from './diary.ts'
 import { editProcedures } from './edits.ts'
 import { fieldTestProcedures } from './field-tests.ts'
 import { intakeProcedures } from './intake.ts'
@@ -29,6 +30,7 @@ export const contract = {
   ...packetProcedures,
   ...weatherProcedures,
   ...ruleProcedures,
+  ...diaryProcedures,
 }
 type Contract = typeof contract
 

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { attachmentSchema } from '../evidence/attachment.ts'
+import { jobDiarySchema } from '../diary/job-diary.ts'
 import { cameraSchema } from '../evidence/camera.ts'
 import { findingSchema } from '../evidence/finding.ts'
 import { markupSchema } from '../evidence/markup.ts'
@@ -70,6 +71,7 @@ export const jobSnapshotSchema = z.object({
   planImages: z.array(planImageSchema),
   survey: fieldSurveySchema,
   weather: jobWeatherSchema,
+  diary: jobDiarySchema.prefault({}),
   attachments: z.array(attachmentSchema),
   narrations: z.array(narrationSchema),
   draftDecisions: z.array(draftDecisionSchema),

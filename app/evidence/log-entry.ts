@@ -22,6 +22,8 @@ export const recordKindSchema = z.enum([
   'weather-station',
   'weather-source',
   'weather-choices',
+  'diary-entry',
+  'diary-clocks',
 ])
 export type RecordKind = z.output<typeof recordKindSchema>
 

@@ -8,6 +8,7 @@ import { firstIssueSentence } from '../../app/contract/schema-sentence.ts'
 import { fileFailure } from '../library/file-failure.ts'
 import type { Library } from '../library/open-library.ts'
 import { readSetting } from '../store/settings.ts'
+import { diaryArea } from './diary-area.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { findingsArea, historyArea, photosArea, sheetArea } from './edits-area.ts'
 import { fieldFilesArea, readingsArea, surveyArea } from './field-tests-area.ts'
@@ -149,6 +150,7 @@ function allHandlers(world: DeskWorld): Handlers {
     ...packetArea(world),
     ...weatherArea(world),
     ...rulesArea(world),
+    ...diaryArea(world),
   }
 }
 

@@ -12,6 +12,7 @@ export const workspaces = [
   'weather',
   'packet',
   'log',
+  'diary',
 ] as const
 export type Workspace = (typeof workspaces)[number]
 
@@ -27,10 +28,11 @@ export const workspaceNames = {
   weather: 'Weather',
   packet: 'Packet',
   log: 'Evidence log',
+  diary: 'Diary',
 } as const satisfies Record<Workspace, string>
 
 /** Records and fields that an address can point to. */
-export const targetKinds = ['field', 'photo', 'video', 'finding', 'facet', 'reading', 'entry'] as const
+export const targetKinds = ['field', 'photo', 'video', 'finding', 'facet', 'reading', 'entry', 'diary'] as const
 /** What in a workspace an address points to: a field of the sheet by its dotted path, or a record by its identity. */
 export interface Target {
   readonly kind: (typeof targetKinds)[number]

@@ -20,6 +20,9 @@ export const walkKeys = {
   stop: { id: 'frame.missing-stop', label: 'Stop going through what is missing', keys: 'Alt+Q' },
 } as const
 
+/** Keys of workspaces beside the way from the walk to the packet. */
+const besideKeys: Readonly<Partial<Record<Workspace, string>>> = { diary: 'Alt+Shift+3' }
+
 /** Keys that go to a workspace: Alt and its place in the column, 0 for the tenth. */
 export const workspaceKeys: readonly {
   readonly id: string
@@ -29,6 +32,6 @@ export const workspaceKeys: readonly {
 }[] = workspaces.map((workspace, at) => ({
   id: `frame.to-${workspace}`,
   label: `To ${workspaceNames[workspace].toLowerCase()}`,
-  keys: `Alt+${(at + 1) % 10}`,
+  keys: besideKeys[workspace] ?? `Alt+${(at + 1) % 10}`,
   workspace,
 }))

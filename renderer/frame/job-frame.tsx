@@ -29,6 +29,7 @@ const panes = {
   })),
   weather: lazy(async () => ({ default: (await import('../weather/weather-workspace.tsx')).WeatherWorkspace })),
   packet: lazy(async () => ({ default: (await import('../packet/packet-workspace.tsx')).PacketWorkspace })),
+  diary: lazy(async () => ({ default: (await import('../diary/diary-workspace.tsx')).DiaryWorkspace })),
   log: lazy(async () => ({ default: (await import('../log/log-workspace.tsx')).LogWorkspace })),
 } as const satisfies Record<Workspace, unknown>
 
