@@ -3,8 +3,19 @@ import { diaryLabel } from '../../diary/entry.ts'
 import { itemWords } from '../../diary/entry-words.ts'
 import type { Handover } from '../../diary/handovers.ts'
 import type { Block, Text } from '../document.ts'
+import type { PacketContext } from '../packet-context.ts'
 import { plain, stated } from '../text.ts'
-import { column } from './section.ts'
+import { column, heading, paragraph } from './section.ts'
+
+/** Documents received and handed over, as part of custody, for recipients who get the list. */
+export function handoverBlocks({ input }: PacketContext): readonly Block[] {
+  if (input.handovers.length === 0) return []
+  return [
+    heading('Contacts and documents handed over', true),
+    paragraph('As the office noted them. What was said is not part of this record.', 'small'),
+    handoverTable(input.handovers),
+  ]
+}
 
 /** The table of documents received and handed over: when, who, what with its hashes, how, and who signed. */
 export function handoverTable(handovers: readonly Handover[]): Block {
