@@ -1,13 +1,13 @@
 import { useState } from 'react'
 import { clockCaution } from '../../app/diary/clock-caution.ts'
 import { clockStartSchema } from '../../app/diary/job-clocks.ts'
-import { jobZone } from '../../app/evidence/job-zone.ts'
 import type { Rule } from '../../app/rules/rule.ts'
 import { useEdit, useJob } from '../state/job-state.tsx'
 import { Button } from '../ui/button.tsx'
 import { Dialog } from '../ui/dialog.tsx'
 import { TextField } from '../ui/text-field.tsx'
 import styles from './diary.module.css'
+import { zoneOfEntries } from './zone-of-entries.ts'
 
 interface AskClockDialogProps {
   readonly rule: Extract<Rule, { kind: 'clock' }>
@@ -19,7 +19,7 @@ export function AskClockDialog({ rule, onClose }: AskClockDialogProps) {
   const { job } = useJob()
   const edit = useEdit()
   const lossDate = rule.data.trigger === 'date of loss' ? job.sheet.loss.date : null
-  const [start, setStart] = useState({ date: lossDate ?? '', time: '', timeZone: jobZone(job) })
+  const [start, setStart] = useState({ date: lossDate ?? '', time: '', timeZone: zoneOfEntries(job) })
   const [note, setNote] = useState(lossDate === null ? '' : 'date of loss on the job sheet')
   const [fault, setFault] = useState<{ field: string; sentence: string } | null>(null)
   const needsTime = rule.data.unit === 'hours'

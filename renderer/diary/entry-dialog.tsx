@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from 'react'
+import { type ReactNode, useId, useState } from 'react'
 import {
   diaryContentSchema,
   contentFault,
@@ -6,8 +6,6 @@ import {
   diaryLabel,
   type DiaryEntry,
 } from '../../app/diary/entry.ts'
-import { jobZone } from '../../app/evidence/job-zone.ts'
-import { useCommands } from '../state/commands.ts'
 import { useEdit, useJob } from '../state/job-state.tsx'
 import { Button } from '../ui/button.tsx'
 import { Dialog } from '../ui/dialog.tsx'
@@ -15,6 +13,7 @@ import { SelectField } from '../ui/select-field.tsx'
 import { TextArea } from '../ui/text-area.tsx'
 import { TextField } from '../ui/text-field.tsx'
 import styles from './diary.module.css'
+import { zoneOfEntries } from './zone-of-entries.ts'
 import { diaryKinds } from './diary-kinds.ts'
 import { contentOf, draftOf, newDraft, type EntryDraft } from './entry-draft.ts'
 import { FileFields, KindFields } from './entry-fields.tsx'
@@ -33,9 +32,10 @@ export function EntryDialog({ entry, onClose }: EntryDialogProps) {
   const { job } = useJob()
   const edit = useEdit()
   const [draft, setDraft] = useState<EntryDraft>(() =>
-    entry === null ? newDraft(Date.now(), jobZone(job)) : draftOf(entry.content),
+    entry === null ? newDraft(Date.now(), zoneOfEntries(job)) : draftOf(entry.content),
   )
   const [because, setBecause] = useState('')
+  const formId = useId()
   const [fault, setFault] = useState<Fault | null>(null)
   const set = (part: Partial<EntryDraft>) => setDraft({ ...draft, ...part })
   async function save() {
@@ -45,10 +45,6 @@ export function EntryDialog({ entry, onClose }: EntryDialogProps) {
     const saved = await edit('diary.save', { id: entry?.id ?? null, content: contentOf(draft), because })
     if (saved !== null) onClose()
   }
-  useCommands(
-    [{ id: 'diary.save', label: 'Save the entry', keys: 'Ctrl+Enter', enabled: true, perform: () => void save() }],
-    'dialog',
-  )
   return (
     <Dialog
       title={entry === null ? 'New entry' : `Correct ${diaryLabel(entry.number)}`}
@@ -57,13 +53,13 @@ export function EntryDialog({ entry, onClose }: EntryDialogProps) {
       actions={
         <>
           <Button onPress={onClose}>Cancel</Button>
-          <Button look="main" onPress={() => void save()}>
+          <Button look="main" type="submit" form={formId}>
             {entry === null ? 'Add to the diary' : 'Save the correction'}
           </Button>
         </>
       }
     >
-      <EntryForm draft={draft} fault={fault} onChange={set}>
+      <EntryForm id={formId} draft={draft} fault={fault} onChange={set} onSave={() => void save()}>
         {entry === null ? null : <TextField label="Why it is corrected" value={because} onChange={setBecause} />}
       </EntryForm>
     </Dialog>
@@ -71,16 +67,26 @@ export function EntryDialog({ entry, onClose }: EntryDialogProps) {
 }
 
 interface EntryFormProps {
+  readonly id: string
+  readonly onSave: () => void
   readonly draft: EntryDraft
   readonly fault: Fault | null
   readonly onChange: (part: Partial<EntryDraft>) => void
   readonly children: ReactNode
 }
 
-function EntryForm({ draft, fault, onChange, children }: EntryFormProps) {
+/** Enter in any line of it saves. */
+function EntryForm({ id, draft, fault, onChange, onSave, children }: EntryFormProps) {
   const errors = errorsOf(fault)
   return (
-    <div className={styles['fields']}>
+    <form
+      id={id}
+      className={styles['fields']}
+      onSubmit={(event) => {
+        event.preventDefault()
+        onSave()
+      }}
+    >
       <SelectField
         label="Kind"
         options={kindOptions}
@@ -101,7 +107,7 @@ function EntryForm({ draft, fault, onChange, children }: EntryFormProps) {
       </div>
       <FileFields draft={draft} onChange={onChange} />
       <div className={styles['wide']}>{children}</div>
-    </div>
+    </form>
   )
 }
 
