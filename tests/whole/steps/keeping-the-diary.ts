@@ -4,6 +4,7 @@ import ICAL from 'ical.js'
 import { expect, it } from 'vitest'
 import { screenFaults } from '../screen-faults.ts'
 import { soon } from '../soon.ts'
+import { jobNumber } from './first-run.ts'
 import type { AtWork } from './work.ts'
 
 /** Calls are written down, corrected and struck out; clocks are off until asked for; the calendar reads back. */
@@ -13,6 +14,7 @@ export function keepingTheDiary(work: AtWork): void {
 
   it('takes a call by keyboard and shows what was said', async () => {
     const { page } = work()
+    await page.getByRole('grid', { name: 'Jobs' }).getByRole('button', { name: jobNumber }).click()
     await page.getByRole('link', { name: /^Diary/ }).click()
     await page.getByText('Nothing is in the diary yet').waitFor()
     expect(await screenFaults(page)).toEqual([])
@@ -64,5 +66,8 @@ export function keepingTheDiary(work: AtWork): void {
     await (await arriving).saveAs(path)
     const events = new ICAL.Component(ICAL.parse(readFileSync(path, 'utf8'))).getAllSubcomponents('vevent')
     expect(events.map((event) => new ICAL.Event(event).startDate.toString())).toEqual(['2025-02-28'])
+    // The next steps begin at the list of jobs.
+    await page.getByRole('link', { name: 'Jobs', exact: true }).click()
+    await page.getByRole('grid', { name: 'Jobs' }).waitFor()
   })
 }
