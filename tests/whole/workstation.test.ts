@@ -17,6 +17,7 @@ import { takingNarrationIn } from './steps/taking-narration-in.ts'
 import { takingPhotosIn } from './steps/taking-photos-in.ts'
 import { tracingAnImage } from './steps/tracing-an-image.ts'
 import { testingTiles } from './steps/testing-tiles.ts'
+import { readingTheWeather } from './steps/reading-the-weather.ts'
 import type { Work } from './steps/work.ts'
 import { workingWithVideo } from './steps/working-with-video.ts'
 import { tellingTheTime } from './steps/telling-the-time.ts'
@@ -104,6 +105,10 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('a phone with a video', () => {
     workingWithVideo(work)
+  })
+
+  describe('the weather', () => {
+    readingTheWeather(work)
   })
 
   it('nothing was complained of in the console, and nothing was asked of the network', () => {
