@@ -1,17 +1,15 @@
 import Database from 'better-sqlite3'
 import { describe, expect, it } from 'vitest'
+import { z } from 'zod'
 import type { ReadDb } from '../database.ts'
 import { keepingRows } from './kept-rows.ts'
 
-interface TestRow {
-  readonly [column: string]: unknown
-  readonly id: string
-  readonly text: string
-}
+const rowSchema = z.object({ id: z.string(), text: z.string() })
 
 function readings() {
   const read: string[] = []
-  const keep = keepingRows((row: TestRow) => {
+  const keep = keepingRows((found) => {
+    const row = rowSchema.parse(found)
     if (row.text === 'broken') throw new Error('This row cannot be read.')
     read.push(`${row.id} ${row.text}`)
     return { said: row.text }
@@ -44,6 +42,12 @@ describe('rows that were read before', () => {
     keep(db, 'job', [{ id: 'a', text: 'one' }])
     expect(() => keep(db, 'job', [{ id: 'a', text: 'broken' }])).toThrow('cannot be read')
     expect(() => keep(db, 'job', [{ id: 'a', text: 'broken' }])).toThrow('cannot be read')
+  })
+
+  it('are refused when they are no rows at all', () => {
+    const { keep } = readings()
+    expect(() => keep(openDb(), 'job', [null])).toThrow(z.ZodError)
+    expect(() => keep(openDb(), 'job', [{ id: 7, text: 'one' }])).toThrow(z.ZodError)
   })
 
   it('are never mistaken for those of another library or job', () => {

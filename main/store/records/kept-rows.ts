@@ -11,15 +11,16 @@ type KeptRows<T> = Map<string, { readonly row: Row; readonly value: T }>
  * the same. Each value of a row is compared with the row that was checked before: one that was changed in any way, by
  * whoever, is checked anew. Values that are handed out are shared, so they must be read only.
  */
-export function keepingRows<R extends Row, T>(
-  read: (row: R) => T,
-): (db: ReadDb, jobId: string, rows: readonly R[]) => T[] {
+export function keepingRows<T>(
+  read: (row: unknown) => T,
+): (db: ReadDb, jobId: string, rows: readonly unknown[]) => T[] {
   const kept = new WeakMap<ReadDb['connection'], Map<string, KeptRows<T>>>()
   return (db, jobId, rows) => {
     const jobs = kept.get(db.connection) ?? new Map<string, KeptRows<T>>()
     kept.set(db.connection, jobs)
     const known = keptOfJob(jobs, jobId)
     return rows.map((row) => {
+      if (!isRow(row)) return read(row)
       const before = known.get(row.id)
       if (before !== undefined && isSame(before.row, row)) return before.value
       const value = read(row)
@@ -39,6 +40,11 @@ function keptOfJob<T>(jobs: Map<string, KeptRows<T>>, jobId: string): KeptRows<T
   return found
 }
 
+function isRow(row: unknown): row is Row {
+  return typeof row === 'object' && row !== null && 'id' in row && typeof row.id === 'string'
+}
+
 function isSame(a: Row, b: Row): boolean {
-  return Object.keys(b).every((key) => a[key] === b[key])
+  for (const key in b) if (a[key] !== b[key]) return false
+  return true
 }

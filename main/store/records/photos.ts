@@ -45,8 +45,6 @@ const photoRowSchema = z.object({
   still: z.string().nullable(),
   brightness: z.number().nullable(),
 })
-type PhotoRow = z.output<typeof photoRowSchema>
-
 /** Photos of a large job are read again and again while a few of them change. */
 const keptPhotos = keepingRows(toPhoto)
 
@@ -76,13 +74,13 @@ export const photoTagsTable: RecordTable<PhotoTags> = {
 /** The photos of a job in the order of their numbers. */
 export function listPhotos(db: ReadDb, jobId: string): StoredPhoto[] {
   const found = rows(db, `${COLUMNS} where job_id = :jobId order by number`, { jobId })
-  return keptPhotos(db, jobId, found.map(rowOf))
+  return keptPhotos(db, jobId, found)
 }
 
 /** The photos of a job that changed after a revision. */
 export function photosChangedSince(db: ReadDb, jobId: string, revision: number): StoredPhoto[] {
   const found = rows(db, `${COLUMNS} where job_id = :jobId and changed_in > :revision`, { jobId, revision })
-  return keptPhotos(db, jobId, found.map(rowOf))
+  return keptPhotos(db, jobId, found)
 }
 
 /** Notes how bright a photo's picture is, 0 to 1. */
@@ -100,13 +98,13 @@ export function storedPhotoNames(db: ReadDb, jobId: string): ReadonlySet<string>
 /** One photo by identity, in whichever job it is. */
 export function findPhoto(db: ReadDb, id: string): StoredPhoto | null {
   const found = row(db, `${COLUMNS} where id = :id`, { id })
-  return found === null ? null : toPhoto(rowOf(found))
+  return found === null ? null : toPhoto(found)
 }
 
 /** The photo of a job that has these bytes, or null. */
 export function photoByHash(db: ReadDb, jobId: string, sha256: string): StoredPhoto | null {
   const found = row(db, `${COLUMNS} where job_id = :jobId and sha256 = :sha256`, { jobId, sha256 })
-  return found === null ? null : toPhoto(rowOf(found))
+  return found === null ? null : toPhoto(found)
 }
 
 /** Adds a photo; its tags start empty. */
@@ -131,11 +129,8 @@ export function addPhoto(db: WriteDb, photo: StoredPhoto): void {
   )
 }
 
-function rowOf(found: unknown): PhotoRow {
-  return photoRowSchema.parse(found)
-}
-
-function toPhoto(photo: PhotoRow): StoredPhoto {
+function toPhoto(found: unknown): StoredPhoto {
+  const photo = photoRowSchema.parse(found)
   return {
     id: photo.id,
     jobId: photo.job_id,
