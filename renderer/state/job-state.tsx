@@ -11,7 +11,7 @@ import { useMessages } from '../ui/message.tsx'
 import { coalesced } from './coalesced.ts'
 import { type AheadChange, runningAhead } from './running-ahead.ts'
 import { withChanges } from './with-changes.ts'
-import { withTagsAtOnce } from './shown-at-once.ts'
+import { withTagsAtOnce, withUndoAtOnce } from './shown-at-once.ts'
 
 type EditName = keyof typeof editProcedures | 'placement.accept'
 /** Makes one edit of the open job. Tells the person when it is refused and answers null. */
@@ -121,12 +121,19 @@ async function fetchJob(desk: DeskClient, jobId: JobId, held: JobSnapshot | null
 function useEditor(jobId: JobId, { refresh, showAtOnce }: Pick<HeldSnapshot, 'refresh' | 'showAtOnce'>): Edit {
   const desk = useDesk()
   const { say } = useMessages()
+  const underWay = useRef(new Set<Promise<unknown>>())
   return useCallback<Edit>(
     async (name, input) => {
       // Putting `jobId` back makes the whole input again; the compiler can't follow that through the name.
       const whole = { ...input, jobId } as unknown as CallInput<typeof name>
-      const shown = isTagging(name, whole) ? showAtOnce((before) => withTagsAtOnce(before, whole)) : null
-      const reply = await desk.call(name, whole)
+      const isStep = name === 'history.undo' || name === 'history.redo'
+      const shown = isStep ? null : showAtOnce((before) => editedAtOnce(before, name, whole))
+      // A step back is about the edit made last, which may still be on its way to the desk.
+      if (isStep) await Promise.all(underWay.current)
+      const answer = desk.call(name, whole)
+      underWay.current.add(answer)
+      const reply = await answer
+      underWay.current.delete(answer)
       if (reply.ok) shown?.answered()
       else shown?.refused()
       if (!reply.ok) say({ tone: 'error', text: reply.error.message, help: reply.error.help })
@@ -135,6 +142,10 @@ function useEditor(jobId: JobId, { refresh, showAtOnce }: Pick<HeldSnapshot, 're
     },
     [desk, jobId, refresh, showAtOnce, say],
   )
+}
+
+function editedAtOnce(before: JobSnapshot, name: EditName, input: unknown): JobSnapshot {
+  return withUndoAtOnce(isTagging(name, input) ? withTagsAtOnce(before, input) : before)
 }
 
 function isTagging(name: EditName, _input: unknown): _input is CallInput<'photos.tag'> {
