@@ -25,6 +25,8 @@ export interface PlanScene {
   readonly showsLengths: boolean
   /** Where tiles were tested, when they are to be seen. */
   readonly tests?: PlannedTests | undefined
+  /** While a hand changes the roof: the state of the drawing by which its letters are placed. */
+  readonly lettersOf?: PlanDrawing
 }
 
 interface PlanCanvasProps {
@@ -109,6 +111,7 @@ function DrawingArea({ scene, tool, underlay }: DrawingAreaProps) {
           view={view}
           showsLengths={scene.showsLengths}
           tests={scene.tests}
+          lettersOf={scene.lettersOf}
         />
         <FrontMark drawing={drawing} view={view} />
         <DoorSign drawing={drawing} view={view} />

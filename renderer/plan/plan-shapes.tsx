@@ -28,19 +28,22 @@ interface PlanShapesProps {
   readonly showsLengths?: boolean
   /** Where tiles were tested, when they are to be seen. */
   readonly tests?: PlannedTests | undefined
+  /** Where letters and lengths are placed by an earlier state of the drawing, that state. */
+  readonly lettersOf?: PlanDrawing | undefined
 }
 
 /**
  * The whole drawing, for use inside an SVG. Lines and areas stand in plan feet under one transform; letters, pins and
  * cameras keep their size on the screen and only change place. Panning changes nothing but the two transforms.
  */
-export function PlanShapes({ drawing, highlights, view, showsLengths = false, tests }: PlanShapesProps) {
+export function PlanShapes(props: PlanShapesProps) {
+  const { drawing, highlights, view, showsLengths = false, tests, lettersOf = drawing } = props
   const { originX, originY, scale } = view
   const { facets, pins } = drawing
   const labels = useMemo(() => {
     const marks = tests?.readings.map(({ at }) => at) ?? []
-    return planLabels(drawing, scale, { lengths: showsLengths, marks })
-  }, [drawing, scale, showsLengths, tests])
+    return planLabels(lettersOf, scale, { lengths: showsLengths, marks })
+  }, [lettersOf, scale, showsLengths, tests])
   return (
     <>
       <g transform={`translate(${originX} ${originY}) scale(${scale} ${-scale})`}>

@@ -5,6 +5,7 @@ import type { Facet } from '../../../app/roof/facet.ts'
 import type { HouseOutline } from '../../../app/roof/house-outline.ts'
 import type { FacetShape, PlanDrawing } from '../../../app/roof/plan-drawing.ts'
 import { useJob } from '../../state/job-state.tsx'
+import { useSettled } from '../../state/use-settled.ts'
 import type { PlanScene } from '../plan-canvas.tsx'
 import { previewRoof, type RoofPreview } from './roof-preview.ts'
 
@@ -37,13 +38,18 @@ export function useLiveRoof(scene: PlanScene, outline: HouseOutline | null): Liv
     [facets, outlineId],
   )
   const shapes = useShapes(others, shown?.facets ?? NONE, frame)
+  const drawing = useMemo(() => ({ ...scene.drawing, ...shapes }), [scene.drawing, shapes])
+  const lettersOf = useSettled(drawing, LETTERS_EVERY_MS)
   return useMemo(() => {
     const sentence = preview?.ok === false ? preview.sentence : null
     if (shown === null) return { scene, sentence, goes: [] }
     const goes = sentence === null ? shown.goes : []
-    return { scene: { ...scene, drawing: { ...scene.drawing, ...shapes }, showsLengths: false }, sentence, goes }
-  }, [scene, preview, shown, shapes])
+    return { scene: { ...scene, drawing, lettersOf, showsLengths: false }, sentence, goes }
+  }, [scene, preview, shown, drawing, lettersOf])
 }
+
+/** Finding room for all letters takes as long as the roof itself; while a hand moves they follow it at this pace. */
+const LETTERS_EVERY_MS = 120
 
 const NONE: readonly Facet[] = []
 
