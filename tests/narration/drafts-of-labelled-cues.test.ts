@@ -11,11 +11,16 @@ const SILENT_SHARE = 0.05
 const development = [...labelledRuns('dev'), ...labelledRuns('dev2')]
 const fresh = labelledRuns('fresh')
 
-function expectBars(score: Score): void {
-  for (const field of ['component', 'condition', 'component and condition'] as const) {
-    expect(precisionOf(score[field]), `precision of ${field}`).toBeGreaterThanOrEqual(PRECISION)
-    expect(recallOf(score[field]), `recall of ${field}`).toBeGreaterThanOrEqual(RECALL)
-  }
+/** What falls short of the bars, in words; empty when nothing does. */
+function shortfalls(score: Score): readonly string[] {
+  return (['component', 'condition', 'component and condition'] as const).flatMap((field) => {
+    const precision = precisionOf(score[field]) ?? 0
+    const recall = recallOf(score[field]) ?? 0
+    return [
+      ...(precision < PRECISION ? [`precision of ${field} is ${precision.toFixed(3)}`] : []),
+      ...(recall < RECALL ? [`recall of ${field} is ${recall.toFixed(3)}`] : []),
+    ]
+  })
 }
 
 describe('drafts of labelled cues', () => {
@@ -26,11 +31,11 @@ describe('drafts of labelled cues', () => {
   })
 
   it('reach the bars for part and condition on all our own cues', () => {
-    expectBars(scoreRuns([...development, ...fresh]).score)
+    expect(shortfalls(scoreRuns([...development, ...fresh]).score)).toEqual([])
   })
 
   it.skipIf(fresh.length === 0)('reach the same bars on fresh cues by themselves, which nobody tuned on', () => {
-    expectBars(scoreRuns(fresh).score)
+    expect(shortfalls(scoreRuns(fresh).score)).toEqual([])
   })
 
   it('are hardly ever made from cues that describe nothing or take something back', () => {
