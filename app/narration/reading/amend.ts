@@ -5,6 +5,7 @@ import type { Marks } from './marks.ts'
 import { measurementsOf } from './measures-of.ts'
 import { type HeldDraft, rangesOf, type Reading } from './reading.ts'
 import { componentOf, isEdge } from './said-part.ts'
+import { runsToFastener } from './signs-of.ts'
 import type { Weighed } from './suppressed.ts'
 
 /** Sentences after which a bare measure or opinion no longer belongs to the draft before. */
@@ -32,6 +33,8 @@ export function amend(reading: Reading, marks: Marks, { weighing, places }: Said
   const isCorrection = weighing.correctAt !== null
   let draft: Draft = before
   if (isCorrection) draft = corrected(reading, marks, { draft, places })
+  else if (draft.extent === null) draft = countedAfter(marks, draft)
+  draft = crackedTo(marks, draft)
   draft = measuredAgain(marks, { draft, isCorrection, sign: last.sign })
   if (weighing.opinionFrom !== null && isAbout(marks))
     draft = { ...draft, opinion: joinedText(draft.opinion, opinionOf(reading, marks, weighing)) }
@@ -72,6 +75,25 @@ function corrected(
           component: { value: component, from: rangesOf(words, [part]) },
           condition: { ...draft.condition, value: condition },
         }),
+  }
+}
+
+/** "One tile." after "Lifts two inches at thirty pounds.": a count by itself belongs to what was just reported. */
+function countedAfter({ words, counts, signs, measures }: Marks, draft: Draft): Draft {
+  const [count] = counts
+  if (count === undefined || counts.length > 1 || signs.length > 0 || measures.length > 0) return draft
+  if (words.length > count.length + 3) return draft
+  return { ...draft, extent: { value: { kind: count.kind, count: count.count }, from: rangesOf(words, [count]) } }
+}
+
+/** "It runs up to the nail" says how a crack runs that was reported without saying so. */
+function crackedTo({ words }: Marks, draft: Draft): Draft {
+  if (!draft.otherConditions.includes('crack-to-fastener') || !runsToFastener(words)) return draft
+  return {
+    ...draft,
+    condition: { ...draft.condition, value: 'crack-to-fastener' },
+    otherConditions: [],
+    crackPath: 'to-fastener',
   }
 }
 

@@ -110,6 +110,11 @@ function measureAt(
   end = isBareUnit ? at + said.length : end + said.length
   const more = said === INCHES ? null : addedFraction(words, end)
   if (more !== null) end += more.length
+  const across = values.length === 1 && said.length > 0 ? acrossAt(words, end, said) : null
+  if (across !== null) {
+    values.push(across.value)
+    end += across.length
+  }
   const isSquare = said.unit === 'ft' && words[end]?.text === 'square'
   if (isSquare) end += 1
   const isRough = isRange || words[at]?.text === 'couple' || isRoughAt(words, at, end)
@@ -123,7 +128,19 @@ function measureAt(
       value: isSquare ? rounded(whole * whole) : whole,
     }
   })
+  const [long, wide] = measures
+  if (said.unit === 'ft' && long !== undefined && wide !== undefined)
+    return { measures: [{ ...long, unit: 'sqft', value: rounded(long.value * wide.value) }], length: end - at }
   return { measures: measures.filter(({ value }) => value > 0 && value < 10_000), length: end - at }
+}
+
+/** "Two inches by four", "four feet by three feet". */
+function acrossAt(words: readonly SpokenWord[], at: number, unit: Unit): { value: number; length: number } | null {
+  const second = /^(by|x)$/.test(words[at]?.text ?? '') ? numberAt(words, at + 1) : null
+  if (second === null || second.isArticle) return null
+  const end = at + 1 + second.length
+  const again = unitAt(words, end)
+  return { value: second.value, length: end - at + (again?.unit === unit.unit ? again.length : 0) }
 }
 
 const INCHES: Unit = { unit: 'in', factor: 1, length: 0 }
@@ -199,7 +216,7 @@ function isNamedNumber(words: readonly SpokenWord[], at: number): boolean {
   if (NAMED_BY_NUMBER.test(before.text) && before.text !== 'in') return true
   if (words[at]?.text !== 'one') return false
   // "This one" points at one; "the one", "each one" and "no one" count nothing.
-  return !/^(this|that|another|just|only|about|maybe|is|are|and|got|have|here|there|with|least|say|see|found|see|of|has)$/.test(
+  return !/^(this|that|another|just|only|about|maybe|is|are|and|got|have|here|there|with|least|on|in|for|say|see|found|see|of|has)$/.test(
     before.text,
   )
 }
@@ -214,9 +231,10 @@ function kindAt(words: readonly SpokenWord[], at: number, end: number): SpokenCo
     .map(({ text }) => text)
     .join(' ')
   if (
-    /(at least|minimum of|not less than|no fewer than|no less than|more than|over|upwards of|better than|good)$/.test(
+    /(at least|minimum of|not less than|no fewer than|no less than|more than|upwards of|better than|good)$/.test(
       before,
-    )
+    ) ||
+    /(^|\b(is|are|has|have|got|see|count|find|found|well|just|be|easily|and|of|to|lost|missing) )over$/.test(before)
   )
     return 'at-least'
   if (/^(or more|plus|and counting|at least|if not more|minimum)/.test(after)) return 'at-least'

@@ -48,11 +48,12 @@ const STANCES: readonly (readonly [Stance, string])[] = [
     `if; whether; check for|if|whether|the|that|to|and|on; look|search|hunt|watch out for; look|watch for; let me|us
     check|see|look|try|test|feel|go; might; may; could; would; should; will; go to; gonna;
     need|have|want|like|try|suppose to; usually; normally; typically; generally; sometimes; often; tend to; when
-    you|people|they|somebody; they|he|she|owner|homeowner|neighbor|adjuster|customer
+    you|people|they|somebody|anybody|someone; they|he|she|owner|homeowner|neighbor|adjuster|customer
     say|tell|mention|claim|report|hear; owner|homeowner be; say there|that|they|he|she; tell me|us|you|him; accord
     to; used to; any; anything; anyone; unless; until; make sure; be careful; suppose; imagine; as long as; would
     be; how many; why; worry about; afraid; expect; hope; wonder; did you; do you; have you; be there; question be;
-    ever; prevent; avoid; before it|they; otherwise; almost; nearly; about to; remember when; will be; in case; can
+    ever; i|we thought; in my experience; always; in general; over time; look|seem|appear ** from down|below|the ground|there;
+    look|seem|appear|sound ** but ** be not|fine|okay|ok|just|only|good|solid|tight; prevent; avoid; before it|they; otherwise; almost; nearly; about to; remember when; will be; in case; can
     you; could you; please; every time; where would; which would`,
   ],
   [
@@ -96,7 +97,7 @@ const STANCES: readonly (readonly [Stance, string])[] = [
     scratch|strike|forget|disregard|ignore|delete|erase|cancel|scrap|drop the|my|that last|previous; disregard;
     never mind; nevermind; take * back; my mistake|bad|error; i * wrong; i * mistake|misspeak|misread|miscount; be
     mistaken; false alarm; do not count|write|put|record|include|log that|it|this|them; leave that|it|this out; not
-    after all; no it be not; that be wrong|incorrect; withdraw; it be nothing; that be nothing; never happen; i
+    after all; no it|that|this|there|they|those|these be not; that be wrong|incorrect; withdraw; it be nothing; that be nothing; never happen; i
     take; pay no attention; do not worry about`,
   ],
   [

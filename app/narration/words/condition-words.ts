@@ -58,7 +58,8 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     'missing',
     `missing; gone; absent; vanish; disappear; lose; blow|fly|rip|tear|knock|peel|suck off|away|out; fall|drop
     off|out; break|snap off and gone; not there; no longer there|here|present|in place; nothing there|left; bare
-    spot|patch|gap where; hole where * tile|cap; ${PIECE} out; ${PIECE} has|have|is|are come off|away; no tile; be
+    spot|patch|gap where; where ** ${PIECE} be|use|ought|should|go|belong|sit; blow|rip|tear|knock|suck|take ** off|away;
+    lose * ${PIECE}; ${PIECE} out; ${PIECE} has|have|is|are come off|away; no tile; be
     no more; have go from`,
   ],
   ['off', `be|come off; come right|clean|clear off`],
@@ -69,16 +70,16 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     offset; rotate; move|drop|kick|work|travel|come|ride|walk|run
     down|out|over|sideways|downhill|downslope|downward; move; move * inch|foot|mm|cm|millimeter|centimeter; drop *
     inch|foot; drop out; turn sideways|around|crosswise; sit|hang low|crooked|sideways|lower; not in
-    line|place|position|its course; fall out of line|course|place`,
+    line|place|position|its course; drop|fall|slide|slip|move|kick|knock|push|pull|jump|come|go|work|walk|get * out of line|course|place|position|alignment|plumb|row`,
   ],
   [
     'loose',
     `loose; wobble; wobbly; wiggle; wiggly; jiggle; rattle; rock; teeter; flop; floppy; chatter; shake; shaky;
     unattached; unfastened; unsecured; detach; free; be free; move
-    under|when|with|by|if|underfoot|around|freely|back; move * hand|finger|foot; not|no *
+    under|when|with|by|if|underfoot|around|freely|back; flap; flutter; turn|twist * hand|finger; move * hand|finger|foot; not|no *
     tight|secure|attach|fasten|nail|solid|seat|snug|hold|anchor|tie|fix; not|nothing hold; off its|their|the
     bed|mortar|bedding|seat; come|be|knock|lift|pop|rise off its|their|the bed|mortar|bedding;
-    come|work|pop|shake|pull|break loose|free; hang loose|free|off|by; give when; give a little; play in it; not
+    come|work|pop|shake|pull|break loose|free; hang loose|free|off|by|down|over; nothing|not|no * hold; just sit|lie|lay there|loose; give when; give a little; play in it; not
     bed; no nail|screw|fastener in|hold|at; spin; swivel`,
   ],
   [
@@ -109,7 +110,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     'chip',
     `chip; star; star shape; star shape break|crack|fracture; crescent; half moon; impact; impact
     mark|point|fracture|crack|damage|spot|break|hit; hit|strike by; something|rock|stone|branch|object|debris
-    hit|strike; hit|strike it|this|them; puncture; gouge; punch|poke * hole|through; divot; pock; spider web; spall;
+    hit|strike; hit|strike it|this|them; puncture; gouge; punch|poke * hole|through; go|come|drive|punch|poke|fall through ** tile|cap; divot; pock; spider web; spall;
     nick; strike mark; bullet`,
   ],
   [
@@ -146,7 +147,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   [
     'debris',
     `debris; branch; limb; frond; twig; palm leaf; leaf; pine needle|cone; foreign object; trash; litter;
-    piece|chunk|part|bit|section of *
+    piece|chunk|part|bit|section|sheet|length|scrap|strip of *
     metal|wood|lumber|fence|sign|plywood|tree|gutter|siding|trim|awning|screen|pipe|rock|brick; acorn; tree part;
     coconut; somebody else tile`,
   ],
@@ -168,8 +169,8 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   ],
   [
     'discontinued',
-    `discontinue; no longer make|available|produce|sell|manufacture; not make|produce|sell|available|manufacture *
-    anymore; stop make|produce; out of production; obsolete; can not get|find|buy|source * anymore|match|more|again`,
+    `discontinue; no longer make|available|produce|sell|manufacture; not make|produce|sell|available|manufacture **
+    anymore|more; not be make; stop make|produce; out of production; obsolete; can not get|find|buy|source * anymore|match|more|again`,
   ],
   [
     'flaw',
@@ -222,7 +223,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     `can|could|do|would|will|be|did not ** get|reach|access|walk|climb|inspect|set|go **
     to|on|onto|up|over|it|them|that|safely|out|at|the; can|could not get|reach|access|inspect|walk; not|un
     accessible|reachable; inaccessible; not|never walk|inspect|check|look; unable to
-    get|reach|walk|access|inspect|see|climb; too steep|wet|slick|slippery|high|dangerous|fragile|brittle to|for; no
+    get|reach|walk|access|inspect|see|climb; not able to get|reach|walk|access|inspect|see|climb; too steep|wet|slick|slippery|high|dangerous|fragile|brittle to|for; no
     access|way; out of reach; can|could not see ** behind|under|beyond|past|over|from here; stay off; not safe to;
     have to skip`,
   ],
