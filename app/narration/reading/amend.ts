@@ -30,7 +30,9 @@ export function amend(reading: Reading, marks: Marks, { weighing, places }: Said
   const { last } = reading
   if (last?.draft == null || reading.sentence - last.sentence > NEAR_SENTENCES) return false
   const before = last.draft
-  const isCorrection = weighing.correctAt !== null
+  // "A broken tile here, oh no, only dirt" corrects itself, not what was said before.
+  const { correctAt } = weighing
+  const isCorrection = correctAt !== null && !marks.signs.some(({ at }) => at < correctAt)
   let draft: Draft = before
   if (isCorrection) draft = corrected(reading, marks, { draft, places })
   else if (draft.extent === null) draft = countedAfter(marks, draft)
@@ -38,7 +40,11 @@ export function amend(reading: Reading, marks: Marks, { weighing, places }: Said
   draft = measuredAgain(marks, { draft, isCorrection, sign: last.sign })
   if (weighing.opinionFrom !== null && isAbout(marks))
     draft = { ...draft, opinion: joinedText(draft.opinion, opinionOf(reading, marks, weighing)) }
-  if (draft === before) return false
+  if (draft === before) {
+    if (!isCorrection || !isOtherThing(marks) || places.length > 0 || weighing.signs.length > 0) return false
+    retract(reading, last)
+    return true
+  }
   last.draft = {
     ...draft,
     ...withSentence(reading, draft, rangesOf(marks.words, [{ at: 0, length: marks.words.length }])),
@@ -118,6 +124,14 @@ function measuredAgain(
   const replaced = new Set(found.map(({ value }) => value.what))
   const kept = isCorrection ? draft.measurements.filter(({ value }) => !replaced.has(value.what)) : draft.measurements
   return { ...draft, measurements: [...kept, ...found] }
+}
+
+/** "No, they're cut tiles": what was seen is something else. */
+function isOtherThing({ words, counts, measures }: Marks): boolean {
+  const isSaidOfIt = words.some(
+    ({ text }, at) => /^(it|that|this|they|those|these)$/.test(text) && words[at + 1]?.stem === 'be',
+  )
+  return isSaidOfIt && counts.length === 0 && measures.length === 0
 }
 
 /** An opinion about what was just reported points at it, or is short. */

@@ -68,6 +68,7 @@ function counted(marks: Marks, observation: Observation, correctAt: number | nul
   if (
     observation.part !== null &&
     !isCounted(observation.part.said) &&
+    !observation.part.isPlural &&
     !/^(place|spot|area|section|piece)/.test(marks.words[chosen.at + chosen.length]?.text ?? '')
   )
     return null

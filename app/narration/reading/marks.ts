@@ -42,7 +42,10 @@ export function marksOf(sentence: Sentence, landmarks: ReadonlySet<string>, hear
       return { said: value, at, length, stands: standingOf(words, at), isPlural: /[^s]s$/.test(last) }
     })
   const quantities = quantitiesOf(words)
-  const stances = stancePhrases.every(words)
+  // "The weather side" is a place.
+  const stances = stancePhrases
+    .every(words)
+    .filter(({ value, at, length }) => value !== 'cause' || words[at + length]?.text !== 'side')
   const signs = signsOf({ words, parts, stances })
   return {
     words,

@@ -214,8 +214,31 @@ function withCollar(part: PartMark, sign: Found<Sign>, { marks, parts, before, e
     : { component: joined, isMortar: true }
 }
 
+/** "The strap broke": what it is said of is no part of a roof. */
+function hasStrangeSubject({ words }: Marks): boolean {
+  const [article, noun, verb] = words
+  return (
+    /^(the|my|our|his|her|a)$/.test(article?.text ?? '') &&
+    (words.length <= 3 || /^(be|have)$/.test(verb?.stem ?? '')) &&
+    !/^(surface|glaze|finish|coating|color|paint|profile|corner|edge|lock|one|ones|rest|other|others|whole|next|first|second|third|last|bottom|top|crack|gap|hole|piece|slope|side|front|back)$/.test(
+      noun?.text ?? '',
+    )
+  )
+}
+
 /** Signs that are said of the covering as a whole without anything being pointed at. */
-const PLAIN: ReadonlySet<Sign> = new Set<Sign>(['age', 'debris', 'repair', 'scour', 'flaw', 'discontinued', 'mismatch'])
+const PLAIN: ReadonlySet<Sign> = new Set<Sign>([
+  'age',
+  'debris',
+  'repair',
+  'scour',
+  'flaw',
+  'discontinued',
+  'mismatch',
+  'corner',
+  'hole',
+  'lock',
+])
 
 /** Somewhere that was not reached: a place or a stretch of the roof must be named. */
 function notReached({ words, places }: Marks): Chosen | null {
@@ -242,6 +265,7 @@ function unnamedPart(sign: Found<Sign>, { marks, before, weighed, parts }: Sight
   )
   if (hasOther || parts.some(({ at, stands, said }) => isHere(at) && stands !== 'near' && !isEdge(said))) return null
   if (sign.value === 'no-access') return notReached(marks)
+  if (hasStrangeSubject(marks)) return null
   if (!isTerse && !isPointed && !PLAIN.has(sign.value) && marks.measures.length === 0) return null
   if (sign.value === 'mark-by-others') return { component: unitOf(before.group), part: null, condition: 'other' }
   // A force was read on a piece that was lifted, whatever was spoken of before.

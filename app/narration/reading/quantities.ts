@@ -77,7 +77,7 @@ export function quantitiesOf(words: readonly SpokenWord[]): Quantities {
 }
 
 const NUMERIC =
-  /^([\d½¼¾⅛⅜⅝⅞].*|an?|inch|half|quarter|couple|pair|both|too|hundred|thousand|dozen|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|.*teen|(twen|thir|for|fif|six|seven|eigh|nine)ty)$/
+  /^([\d½¼¾⅛⅜⅝⅞].*|an?|inch|half|quarter|couple|pair|both|too|to|hundred|thousand|dozen|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|.*teen|(twen|thir|for|fif|six|seven|eigh|nine)ty)$/
 const isNumeric = remembered((text) => NUMERIC.test(text))
 
 function measureAt(
@@ -205,15 +205,27 @@ function coupleAt(words: readonly SpokenWord[], at: number): SpokenCount | null 
   const next = words[at + 1]
   if (text === 'couple' && words[at - 1]?.text !== 'last') return { at, length: 1, kind: 'about', count: 2 }
   if (text === 'pair' || text === 'both') return { at, length: 1, kind: 'exactly', count: 2 }
-  if (text === 'too' && next?.parted === 'no' && /^(tiles|caps|nails|screws|shingles|panels)$/.test(next.text))
+  if (
+    (text === 'too' || isHeardTo(words, at)) &&
+    next?.parted === 'no' &&
+    /^(tiles|caps|nails|screws|shingles|panels)$/.test(next.text)
+  )
     return { at, length: 1, kind: 'exactly', count: 2 }
   return null
+}
+
+/** "To tiles" at the start was "two tiles". */
+function isHeardTo(words: readonly SpokenWord[], at: number): boolean {
+  return words[at]?.text === 'to' && !/^(next|down|up|close|over|on|adjacent|due|back)$/.test(words[at - 1]?.text ?? '')
 }
 
 function isNamedNumber(words: readonly SpokenWord[], at: number): boolean {
   const before = words[at - 1]
   if (before === undefined || words[at]?.parted !== 'no') return false
   if (NAMED_BY_NUMBER.test(before.text) && before.text !== 'in') return true
+  // "In two" tells how something broke; "in two tiles" counts.
+  const next = words[at + 1]
+  if (/^(in|into)$/.test(before.text) && (next?.parted !== 'no' || !next.text.endsWith('s'))) return true
   if (words[at]?.text !== 'one') return false
   // "This one" points at one; "the one", "each one" and "no one" count nothing.
   return !/^(this|that|another|just|only|about|maybe|is|are|and|got|have|here|there|with|least|on|in|for|say|see|found|see|of|has)$/.test(

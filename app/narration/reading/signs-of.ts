@@ -59,7 +59,9 @@ export function isAnswer(words: readonly SpokenWord[], at: number): boolean {
   if (words[at]?.text !== 'no' || next === undefined) return false
   return (
     next.parted !== 'no' ||
-    /^(it|that|this|wait|hold|there|they|here|actually|the|no|sorry|you|i|make|oh)$/.test(next.text)
+    /^(it|that|this|wait|hold|there|they|here|actually|the|no|sorry|you|i|make|oh|one|two|three|four|five|six|seven|eight|nine|ten|twelve|\d+)$/.test(
+      next.text,
+    )
   )
 }
 

@@ -27,7 +27,7 @@ export function weighed(marks: Marks, isQuestion: boolean): Weighed {
   const stances = withoutCovered(marks)
   const at = (stance: Stance) => stances.filter(({ value }) => value === stance)
   const opinionFrom = opinionStart(marks, stances)
-  const retract = at('retract')[0] ?? null
+  const retract = at('retract').find((mark) => isOrdered(marks, mark)) ?? null
   const harmless = at('harmless').find((mark) => isPlainly(marks, mark)) ?? null
   const isElsewhere = isQuestion || at('elsewhere').length > 0
   const denied: Found<Sign>[] = []
@@ -46,7 +46,7 @@ export function weighed(marks: Marks, isQuestion: boolean): Weighed {
     denied,
     opinionFrom,
     retractAt: retract?.at ?? null,
-    correctAt: at('correct').at(-1)?.at ?? startsWithNo(marks),
+    correctAt: at('correct').at(-1)?.at ?? startsWithNo(marks) ?? countedAnew(marks),
     isHarmless: harmless !== null,
     isElsewhere,
   }
@@ -81,8 +81,6 @@ function opinionStart(marks: Marks, stances: readonly Found<Stance>[]): number |
     const hasPart = marks.parts.some((part) => marks.clauses[part.at] === clause)
     // "Foot traffic cracks" names cracks; what they come from is only their kind.
     if (marks.signs.some((sign) => sign.at === cause.at + cause.length)) continue
-    // "The weather side" is a place.
-    if (marks.words[cause.at + cause.length]?.text === 'side') continue
     if (start !== null) starts.push(start)
     else if (!hasPart && !leadsToSight(marks, clause ?? 0)) starts.push(first)
   }
@@ -98,9 +96,21 @@ function leadsToSight({ words, clauses, signs }: Marks, clause: number): boolean
   })
 }
 
+/** "Something struck this tile" takes nothing back; "strike this" does. */
+function isOrdered({ words }: Marks, { at }: Found<Stance>): boolean {
+  return !/^(struck|scratched|dropped|deleted|erased)$/.test(words[at]?.text ?? '')
+}
+
+/** "Five, no, six": a number takes the place of the one before. */
+function countedAnew({ words, counts }: Marks): number | null {
+  const at = words.findIndex((_word, i) => i > 0 && isAnswer(words, i) && counts.some((count) => count.at === i + 1))
+  return at < 0 ? null : at
+}
+
 /** "No, three quarters" begins a correction. */
 function startsWithNo({ words }: Marks): number | null {
   const [first, second] = words
+  if (first?.text !== undefined && /^(hmm|oh|ah|well|um|uh|wait)$/.test(first.text) && second?.text === 'no') return 1
   return first?.text === 'no' &&
     (second === undefined ||
       second.parted !== 'no' ||

@@ -22,7 +22,7 @@ const STRONGER: Readonly<Partial<Record<Sign, readonly Sign[]>>> = {
   debris: ['expose', 'missing', 'across', 'age', 'loose'],
   raise: ['loose', 'rust', 'lift', 'break', 'slip', 'deform', 'missing'],
   'no-access': ['sound', 'weakly-sound', 'loose', 'expose'],
-  sound: ['weakly-sound', 'repair'],
+  sound: ['weakly-sound', 'repair', 'expose'],
   tear: ['expose', 'crack'],
   'high-nail': ['raise', 'missing'],
   scour: ['age', 'missing', 'expose'],

@@ -38,7 +38,7 @@ const PARTS: readonly (readonly [SaidPart, string])[] = [
   ],
   [
     'mortar-bed',
-    `mortar; mortar bed|joint|bedding|line|pack|collar|fillet|skirt; bedding; bedding mortar; grout; pointing; mud`,
+    `mortar; mortar bed|joint|bedding|line|pack|collar|fillet|skirt; collar; fillet; bedding; bedding mortar; grout; pointing; mud`,
   ],
   [
     'adhesive-pad',

@@ -3,7 +3,7 @@ import { signPhrases, signWords } from './condition-words.ts'
 import { isKnownWord } from './known-words.ts'
 import { lettersApart, soundOf } from './sounds-like.ts'
 import type { SpokenWord } from './spoken-words.ts'
-import { stem } from './stem.ts'
+import { irregularForms, stem } from './stem.ts'
 
 /** Words that carry a sentence and are heard right; beside a word of the trade they stay what they are. */
 const CARRIERS = new Set(
@@ -30,7 +30,7 @@ interface Target {
 }
 
 const targets: readonly Target[] = targetsOf([
-  ...[...partWords, ...signWords].filter((word) => !CARRIERS.has(word)),
+  ...[...partWords, ...signWords, ...irregularForms(signPhrases.stems)].filter((word) => !CARRIERS.has(word)),
   ...PLACE_WORDS,
 ])
 

@@ -95,6 +95,11 @@ const IRREGULAR: Readonly<Record<string, string>> = {
   doing: 'do',
 }
 
+/** Forms that no rule finds, of words whose stems are given. */
+export function irregularForms(stems: ReadonlySet<string>): readonly string[] {
+  return Object.keys(IRREGULAR).filter((form) => stems.has(stem(form)))
+}
+
 /**
  * A word brought to a form that its inflections share: "slipped", "slips" and "slipping" become "slip". It is no English
  * word always; words are only compared in this form.
