@@ -217,6 +217,7 @@ function withCollar(part: PartMark, sign: Found<Sign>, { marks, parts, before, e
 /** "The strap broke": what it is said of is no part of a roof. */
 function hasStrangeSubject({ words }: Marks): boolean {
   const [article, noun, verb] = words
+  if (article?.text === 'i' && /^(slip|trip|slid|fal|drop|step|lose)$/.test(noun?.stem ?? '')) return true
   return (
     /^(the|my|our|his|her|a)$/.test(article?.text ?? '') &&
     (words.length <= 3 || /^(be|have)$/.test(verb?.stem ?? '')) &&
@@ -259,7 +260,7 @@ function unnamedPart(sign: Found<Sign>, { marks, before, weighed, parts }: Sight
     marks.counts.length > 0
   const hasOther = marks.stances.some(
     (stance) =>
-      stance.value === 'cause' ||
+      (stance.value === 'cause' && isHere(stance.at)) ||
       stance.value === 'order' ||
       (stance.value === 'foreign' && !isToolOf(marks, sign, stance)),
   )

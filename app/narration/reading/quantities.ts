@@ -175,6 +175,7 @@ function unitAt(words: readonly SpokenWord[], at: number): Unit | null {
 
 /** "Half the tiles", "three quarters of the slope", "quarter mile": shares, not lengths. */
 function isShareWord(words: readonly SpokenWord[], at: number, end: number): boolean {
+  if (/^(wide|long|deep|high|open|thick|proud|apart)$/.test(words[end]?.text ?? '')) return false
   if (/^(half|quarter|a|an)$/.test(words[at]?.text ?? '')) return true
   return /^(of|way|the|mile|hour|dozen|past|as|full|size)$/.test(words[end]?.text ?? '')
 }
@@ -226,6 +227,8 @@ function isNamedNumber(words: readonly SpokenWord[], at: number): boolean {
   // "In two" tells how something broke; "in two tiles" counts.
   const next = words[at + 1]
   if (/^(in|into)$/.test(before.text) && (next?.parted !== 'no' || !next.text.endsWith('s'))) return true
+  // "Between the two skylights" says where.
+  if (words.slice(Math.max(0, at - 2), at).some(({ text }) => text === 'between')) return true
   if (words[at]?.text !== 'one') return false
   // "This one" points at one; "the one", "each one" and "no one" count nothing.
   return !/^(this|that|another|just|only|about|maybe|is|are|and|got|have|here|there|with|least|on|in|for|say|see|found|see|of|has)$/.test(

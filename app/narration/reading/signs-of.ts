@@ -8,6 +8,11 @@ import type { Stance } from './stance-words.ts'
 /** People move and come down too; only of a part does that say that it has slipped. */
 const MOVES = /^(mov|drop|work|travel|com|rid|walk|run|kick|shift)$/
 
+/** What lies across a tile has not cracked it. */
+const LIES = /^(lie|lay|lean|rest|fall|blow|drap|hang|walk|go|scat|spread|come)$/
+const AMOUNT =
+  /^(half|quarter|inch|foot|two|three|four|five|six|eight|ten|dozen|handful|few|many|bit|deal|way|number|size|sized)$/
+
 const CRACKS: ReadonlySet<Sign> = new Set<Sign>(['crack', 'break', 'across'])
 
 /** Where a crack runs to, said anywhere after it. */
@@ -47,6 +52,9 @@ function isMeant(sign: Found<Sign>, every: readonly Found<Sign>[], { words, part
   // "Dropped out of line" has slipped, and "come off its bed" is loose; neither is gone.
   if (sign.value === 'missing' || sign.value === 'off') return !every.some((other) => isLongerTale(other, sign))
   if (sign.value === 'corner') return !isAcross(sign, every, words) && !isPlaceOfPieces(sign, { words, parts })
+  if (sign.value === 'across') return !LIES.test(words[sign.at - 1]?.stem ?? '')
+  // "A good half inch" is a measure.
+  if (sign.value === 'weakly-sound' && sign.length === 1) return !AMOUNT.test(words[sign.at + 1]?.text ?? '')
   // "Not going to count them" is no want of access.
   const taken = sign.value === 'no-access' ? 'no-negation' : 'retract'
   const length = sign.value === 'no-access' ? sign.length : 1

@@ -45,7 +45,7 @@ const STANCES: readonly (readonly [Stance, string])[] = [
   ],
   [
     'unreal',
-    `when the|a wind|storm|water|rain|sun|tile|cap; when wind|water|rain; mean to be; if; whether; check for|if|whether|the|that|to|and|on; look|search|hunt|watch out for; look|watch for; let me|us
+    `report|letter|estimate|survey|paper say|mention|claim|state; i|we be tell; supposedly; apparently; allegedly; reportedly; see which; what we|i do be; when the|a wind|storm|water|rain|sun|tile|cap; when wind|water|rain; mean to be; if; whether; check for|if|whether|the|that|to|and|on; look|search|hunt|watch out for; look|watch for; let me|us
     check|see|look|try|test|feel|go; might; may; could; would; should; will; go to; gonna;
     need|have|want|like|try|suppose to; usually; normally; typically; generally; sometimes; often; tend to; when
     you|people|they|somebody|anybody|someone; they|he|she|owner|homeowner|neighbor|adjuster|customer

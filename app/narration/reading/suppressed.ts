@@ -159,11 +159,23 @@ function isUnreal(marks: Marks, stances: readonly Found<Stance>[], sign: Found<S
   })
 }
 
+/** "They said", "the owner told". */
+function isHearsay(words: Marks['words'], at: number): boolean {
+  return (
+    /^(they|he|she|owner|homeowner|neighbor|adjuster|customer)$/.test(words[at]?.text ?? '') &&
+    /^(say|tell|claim|mention|report)$/.test(words[at + 1]?.stem ?? '')
+  )
+}
+
 /** "A broken tile would rattle", "tiles crack when people walk on them": said of such tiles, wherever they are. */
 function isSaidOfAKind({ words, clauses, counts }: Marks, stance: Found<Stance>, sign: Found<Sign>): boolean {
-  if (clauses[stance.at] !== clauses[sign.at] || counts.length > 0) return false
   const said = words[stance.at]?.text ?? ''
-  const isKind = said === 'would' || (said === 'when' && /^(walk|step|tread)$/.test(words[stance.at + 2]?.stem ?? ''))
+  if (words.slice(stance.at, stance.at + stance.length + 1).some((_word, i) => isHearsay(words, stance.at + i)))
+    return true
+  if (clauses[stance.at] !== clauses[sign.at] || counts.length > 0) return false
+  const isKind =
+    /^(would|will|usually|normally|generally|typically|sometimes|often|always)$/.test(said) ||
+    (said === 'when' && /^(walk|step|tread)$/.test(words[stance.at + 2]?.stem ?? ''))
   return isKind && !words.slice(0, sign.at).some(({ text }) => /^(this|that|it|here|there)$/.test(text))
 }
 

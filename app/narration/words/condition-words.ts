@@ -146,14 +146,14 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   ],
   [
     'debris',
-    `debris; branch; limb; frond; twig; palm leaf; leaf; pine needle|cone; foreign object; trash; litter;
+    `full of; pack|clog|choke|plug with; clog; lie|lean|drape|lodge|wedge|scatter across|over|against ** tile|roof|slope|valley|ridge|gutter; debris; branch; limb; frond; twig; palm leaf; leaf; pine needle|cone; foreign object; trash; litter;
     piece|chunk|part|bit|section|sheet|length|scrap|strip of *
     metal|wood|lumber|fence|sign|plywood|tree|gutter|siding|trim|awning|screen|pipe|rock|brick; acorn; tree part;
     coconut; somebody else tile`,
   ],
   [
     'repair',
-    `patch; repair; roof|roofing|plastic|asphalt cement|tar|goop|goo|mastic; tar; mastic; caulk; sealant; silicone;
+    `somebody|someone * foam|goop|tar|smear; patch; repair; roof|roofing|plastic|asphalt cement|tar|goop|goo|mastic; tar; mastic; caulk; sealant; silicone;
     smear; goop; gob of; slather; slap|smear|spread|dab on; prior|previous|old|earlier|past|former|existing repair|fix|patch|work|job; somebody|someone
     ** fix|glue|seal|patch|repair|work|redo; be|been replace|redo|reset|fix|rebed|repoint|glue; replace
     before|already|earlier|previously|sometime; replacement tile|piece|cap; new|newer|fresh|fresher
@@ -185,13 +185,13 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   ],
   [
     'deform',
-    `bend; peel; curl; kink; buckle; crimp; fold; warp; twist; deform; separate; flap; mangle; crumple; pry; open up;
+    `knock|push|tip over|sideways; bend; peel; curl; kink; buckle; crimp; fold; warp; twist; deform; separate; flap; mangle; crumple; pry; open up;
     pull|peel|pop|come|lift|stand|stick|poke|bow|fold|push|sprung|spring away|back|up|off|out|loose|over|proud; out of shape;
     sprung; unhook`,
   ],
   [
     'expose',
-    `expose; show; show through; visible; uncover; bare; naked; look|see right|straight at|to|through; can|could|you
+    `just|only|nothing * felt|paper|underlayment|membrane; expose; show; show through; visible; uncover; bare; naked; look|see right|straight at|to|through; can|could|you
     see; look at; open to the; in|plain view|sight; peek through; down to the felt|paper|underlayment|membrane`,
   ],
   [

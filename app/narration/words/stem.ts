@@ -91,6 +91,7 @@ const IRREGULAR: Readonly<Record<string, string>> = {
   ridden: 'ride',
   grew: 'grow',
   grown: 'grow',
+  goes: 'go',
   going: 'go',
   doing: 'do',
 }
