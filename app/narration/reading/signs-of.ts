@@ -52,6 +52,9 @@ function isMeant(sign: Found<Sign>, every: readonly Found<Sign>[], { words, part
   // "Dropped out of line" has slipped, and "come off its bed" is loose; neither is gone.
   if (sign.value === 'missing' || sign.value === 'off') return !every.some((other) => isLongerTale(other, sign))
   if (sign.value === 'corner') return !isAcross(sign, every, words) && !isPlaceOfPieces(sign, { words, parts })
+  // "Goes up to the nail" tells a path.
+  if (sign.value === 'lift' && sign.length > 1)
+    return !/^(to|toward|into)$/.test(words[sign.at + sign.length]?.text ?? '')
   if (sign.value === 'across') return !LIES.test(words[sign.at - 1]?.stem ?? '')
   // "A good half inch" is a measure.
   if (sign.value === 'weakly-sound' && sign.length === 1) return !AMOUNT.test(words[sign.at + 1]?.text ?? '')
