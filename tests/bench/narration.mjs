@@ -16,7 +16,13 @@ const { readNarration } = await load('/app/narration/read-narration.ts')
 const { marrowQuay } = await load('/tests/narration/marrow-quay.ts')
 
 const share = (value) => (value === null ? '    -' : value.toFixed(2).padStart(5))
-const sets = { development: 'dev', 'development 2': 'dev2', fresh: 'fresh', 'nothing said': 'nothing' }
+const sets = {
+  development: 'dev',
+  'development 2': 'dev2',
+  'development 3': 'dev3',
+  fresh: 'fresh',
+  'nothing said': 'nothing',
+}
 console.log('set            field                      precision  recall   right  wrong  missed')
 for (const [name, beginning] of Object.entries(sets)) {
   const runs = labelledRuns(beginning)

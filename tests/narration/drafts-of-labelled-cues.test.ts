@@ -8,7 +8,7 @@ const PRECISION = 0.9
 const RECALL = 0.75
 const SILENT_SHARE = 0.05
 
-const development = [...labelledRuns('dev'), ...labelledRuns('dev2')]
+const development = [...labelledRuns('dev'), ...labelledRuns('dev2'), ...labelledRuns('dev3')]
 const fresh = labelledRuns('fresh')
 
 /** What falls short of the bars, in words; empty when nothing does. */
