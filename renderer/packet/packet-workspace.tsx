@@ -49,7 +49,7 @@ export function PacketWorkspace() {
 }
 
 function Options({ options, onOptions }: { options: PacketOptions; onOptions: (options: PacketOptions) => void }) {
-  const { markups } = useJob()
+  const { markups, scope } = useJob()
   return (
     <div className={styles['options']}>
       <SegmentedChoice
@@ -71,6 +71,17 @@ function Options({ options, onOptions }: { options: PacketOptions; onOptions: (o
         value={`${options.photosPerPage}`}
         onChange={(chosen) => onOptions({ ...options, photosPerPage: perPage[chosen] })}
       />
+      {scope.choices.isOffered ? (
+        <SegmentedChoice
+          label="Scope for this recipient"
+          options={[
+            { key: 'lines', label: 'Lines of work only' },
+            { key: 'cost', label: 'With prices and totals' },
+          ]}
+          value={options.cost ? 'cost' : 'lines'}
+          onChange={(chosen) => onOptions({ ...options, cost: chosen === 'cost' })}
+        />
+      ) : null}
       {markups.some(hidesSomething) ? (
         <SegmentedChoice
           label="Originals of photos with obscured areas"
