@@ -54,7 +54,18 @@ function scopeColumns({ findings, facets }: CaseFile, currency: string): Columns
       'findings',
       (one) => line(({ traces }) => traces.findingIds.map((id) => findingNames.get(id) ?? '').join(' '), one),
     ],
-    ['facets', (one) => line(({ traces }) => traces.facetIds.map((id) => letters.get(id) ?? '').join(' '), one)],
+    [
+      'facets',
+      (one) =>
+        line(
+          ({ traces }) =>
+            facets
+              .filter(({ id }) => traces.facetIds.includes(id))
+              .map(({ letter }) => letter)
+              .join(' '),
+          one,
+        ),
+    ],
     [
       'edges',
       (one) =>
@@ -71,6 +82,7 @@ function scopeColumns({ findings, facets }: CaseFile, currency: string): Columns
     ],
     ['working', (one) => line(({ working }) => working, one)],
     ['assumed', (one) => line(({ assumptions }) => assumptions.join(' '), one)],
+    ['notes', (one) => line(({ notes }) => notes.join(' '), one)],
   ]
 }
 

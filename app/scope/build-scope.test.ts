@@ -46,12 +46,12 @@ describe('the replacement of a hip roof, 60 ft by 40 ft at 5:12', () => {
     const stated = { weightLbPerSquare: '933.33', weightSource: 'a tile weighed on site' }
     const line = find(buildScope(house(), scopeOf({ stated })).replacement, 'disposal')
     expect(line.quantity && decimalText(line.quantity)).toBe('12.13')
-    expect(line.assumptions[0]).toBe('Weight stated: a tile weighed on site.')
+    expect([line.assumptions, line.notes[0]]).toEqual([[], 'Weight stated: a tile weighed on site.'])
   })
 
   it('labels a weight that nobody stated as an assumption without a source', () => {
     const line = find(buildScope(house(), scopeOf()).replacement, 'disposal')
-    expect(line.assumptions[0]).toBe('Weight of 950 lb a square is assumed: common practice, no source.')
+    expect(line.assumptions[0]).toBe('A weight of 950 lb a square: common practice, no source.')
   })
 
   it('asks for the weight where the covering has no usual one', () => {
@@ -80,14 +80,12 @@ describe('the replacement of a hip roof, 60 ft by 40 ft at 5:12', () => {
     const { replacement } = buildScope(house(), scopeOf({ facets: { replacement: ['hip-B'] } }))
     // The end triangle of 433.3333 sq ft and its two hips of 29.4863 ft (slope factor tables).
     expect(shown(replacement)).toMatchObject({ covering: '4.33', hip: '59.0', eave: '40.0' })
-    expect(find(replacement, 'hip').assumptions).toContain(
-      'Edges shared with a facet outside this bid are in it whole.',
-    )
+    expect(find(replacement, 'hip').notes).toContain('Edges shared with a facet outside this bid are in it whole.')
   })
 
   it('says beside the quantity which slopes were not looked at in whole', () => {
     const facets = hipHouse({ inspected: { percent: 30 } })
-    expect(find(buildScope({ ...house(), facets }, scopeOf()).replacement, 'covering').assumptions[0]).toBe(
+    expect(find(buildScope({ ...house(), facets }, scopeOf()).replacement, 'covering').notes[0]).toBe(
       'Measured on the plan. Looked at less than whole: A 30 %, B 30 %, C 30 %, D 30 %.',
     )
   })
@@ -237,11 +235,12 @@ describe('words that the scope makes', () => {
     )
     const stated = { fastenersPerPiece: 2, battens: 'laid', setting: 'foam' }
     const built = buildScope({ ...house(), findings }, scopeOf({ stated }))
-    const texts = [...built.repair, ...built.replacement].flatMap(({ words, working, assumptions, missing }) => [
+    const texts = [...built.repair, ...built.replacement].flatMap(({ words, working, assumptions, notes, missing }) => [
       words,
       working,
       missing ?? '',
       ...assumptions,
+      ...notes,
     ])
     expect(built.repair.length).toBeGreaterThan(8)
     expect(texts.flatMap(wordingFlags)).toEqual([])

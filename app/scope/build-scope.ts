@@ -88,6 +88,7 @@ function ownLine({ id, words, unit, source, ...quantities }: OwnLine, bid: Bid):
       working: `Added by hand. Source: ${source}`,
       traces: NO_TRACES,
       assumptions: [],
+      notes: [],
       byHand: null,
       leftOutBecause: null,
       isOwn: true,

@@ -69,10 +69,11 @@ function derived(
     readonly missing?: string
     readonly toOrder?: string
     readonly assumptions?: readonly string[]
+    readonly notes?: readonly string[]
   },
 ): RuledLine {
-  const { missing = null, toOrder = null, assumptions = [], ...rest } = line
-  return { ...rest, missing, toOrder, assumptions, traces: joinedTraces(from.map(({ traces }) => traces)) }
+  const { missing = null, toOrder = null, assumptions = [], notes = [], ...rest } = line
+  return { ...rest, missing, toOrder, assumptions, notes, traces: joinedTraces(from.map(({ traces }) => traces)) }
 }
 
 function battens(covering: readonly ScopeLine[], { battensLaid, exposureIn }: ScopeFacts): readonly RuledLine[] {
@@ -135,7 +136,7 @@ function setting(
       group: 'setting',
       quantity,
       working: `As much as ${sum}.`,
-      assumptions: [chosen.basis],
+      ...(chosen.isStated ? { notes: [chosen.basis] } : { assumptions: [chosen.basis] }),
     }),
   ]
 }
@@ -169,8 +170,9 @@ function disposal(
       ...line,
       quantity,
       working: `${taken.words}; x ${decimalWords(value)} lb a square = ${decimalWords(rounded(pounds, 0))} lb; / 2,000 = ${decimalWords(quantity)} short tons.`,
-      assumptions: [
-        isAssumed ? `Weight of ${decimalWords(value)} lb a square is assumed: ${basis}.` : `Weight ${basis}.`,
+      assumptions: isAssumed ? [`A weight of ${decimalWords(value)} lb a square: ${basis}.`] : [],
+      notes: [
+        ...(isAssumed ? [] : [`Weight ${basis}.`]),
         'Only the covering is weighed: underlayment, battens and packing are not in it.',
       ],
     }),
@@ -194,7 +196,7 @@ function coveringWaste(covering: readonly ScopeLine[], facts: ScopeFacts): reado
         ? {}
         : { toOrder: `${count.toLocaleString('en-US')} ${pieces}, measured and allowance together` }),
       working: `${decimalWords(squares)} squares x ${decimalWords(wastePercent)} % = ${decimalWords(quantity)} squares.`,
-      assumptions: ['The percentage was chosen by a person on the job sheet.'],
+      notes: ['The percentage was chosen by a person on the job sheet.'],
     }),
   ]
 }
@@ -215,7 +217,7 @@ function pieceWaste(replaced: readonly ScopeLine[], { wastePercent }: ScopeFacts
         unit: 'each',
         quantity,
         working: `${decimalWords(count)} x ${decimalWords(wastePercent)} % = ${decimalWords(share)}, up to ${decimalWords(quantity)} whole.`,
-        assumptions: ['The percentage was chosen by a person on the job sheet.'],
+        notes: ['The percentage was chosen by a person on the job sheet.'],
       }),
     ]
   })

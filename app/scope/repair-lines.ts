@@ -8,6 +8,9 @@ import { pieceOf, repairActions, type RepairAction } from './repair-actions.ts'
 import type { ScopeFacts } from './scope-facts.ts'
 import { joinedTraces, type RuledLine, type Traces } from './scope-line.ts'
 
+/** Holds for every line that a finding makes. */
+export const REPAIR_ASSUMPTION = 'That this work follows from the condition is common practice, no source.'
+
 /** Findings that make one kind of work: the same action on the same part. */
 interface Work {
   readonly action: RepairAction
@@ -80,9 +83,10 @@ function lineOf(
     readonly suffix: string
     readonly tail?: string
     readonly assumptions?: readonly string[]
+    readonly notes?: readonly string[]
   },
 ): RuledLine {
-  const { suffix, tail = '', assumptions = [], ...rest } = more
+  const { suffix, tail = '', assumptions = [], notes = [], ...rest } = more
   const parts = findings.filter(({ component }) => component !== piece)
   return {
     ...rest,
@@ -90,9 +94,10 @@ function lineOf(
     group: 'pieces',
     words: `${actionWords[action](components[piece].many)}${tail}`,
     toOrder: null,
+    notes,
     traces: joinedTraces(findings.map(traceOf)),
     assumptions: [
-      'That this work follows from the condition is common practice, no source.',
+      REPAIR_ASSUMPTION,
       ...(parts.length === 0
         ? []
         : [`${labels(parts)}: the whole ${components[piece].one} is taken in hand for its part.`]),
@@ -179,7 +184,7 @@ function areaLine(work: Work, findings: readonly Finding[], facts: ScopeFacts): 
       unit: 'sq-ft',
       missing: null,
       ...summed(areas, 'sq ft'),
-      assumptions: whole.length === 0 ? [] : [`${labels(whole)}: the area of the whole facet, from the plan.`],
+      notes: whole.length === 0 ? [] : [`${labels(whole)}: the area of the whole facet, from the plan.`],
     }),
   ]
 }

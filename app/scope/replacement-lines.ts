@@ -31,7 +31,8 @@ function surfaceLines(facts: ScopeFacts): readonly RuledLine[] {
     toOrder: null,
     working: `Plan area x slope factor, by facet: ${sum} = ${areaSqFt.toFixed(0)} sq ft; / 100 = ${decimalWords(quantity)} squares.`,
     traces: { ...NO_TRACES, facetIds: facets.map(({ id }) => id) },
-    assumptions: notWholeWords(facets),
+    assumptions: [],
+    notes: notWholeWords(facets),
   } as const
   const count = piecesPerSquare === null ? null : wholePieces((areaSqFt / 100) * piecesPerSquare)
   return [
@@ -99,10 +100,11 @@ function edgeLines(facts: ScopeFacts, allFacets: readonly Facet[]): readonly Rul
           facetIds: [...new Set(these.flatMap(({ facetIds }) => facetIds))],
           edges: these.map(({ facetIds, trueLengthFt }) => ({ kind, facetIds, trueLengthFt })),
         },
-        assumptions: [
-          ...(kind === 'pitch-break' || kind === 'top-edge' || kind === 'step'
-            ? ['That metal stands along the whole of it is assumed: common practice, no source.']
-            : []),
+        assumptions:
+          kind === 'pitch-break' || kind === 'top-edge' || kind === 'step'
+            ? ['That metal stands along the whole of it: common practice, no source.']
+            : [],
+        notes: [
           ...(isShared ? ['Edges shared with a facet outside this bid are in it whole.'] : []),
           ...(byHand > 0 ? [`The kind of ${byHand} of them was stated by hand.`] : []),
         ],
@@ -138,10 +140,8 @@ function openingLines(facts: ScopeFacts): readonly RuledLine[] {
           facetIds: these.flatMap(({ facetId }) => (facetId === null ? [] : [facetId])),
           edges: [],
         },
-        assumptions: [
-          `Only ${many} that a finding names are counted; there may be others.`,
-          ...sameFacetWords(exact.map(({ finding }) => finding)),
-        ],
+        assumptions: sameFacetWords(exact.map(({ finding }) => finding)),
+        notes: [`Only ${many} that a finding names are counted; there may be others.`],
       },
     ]
   })

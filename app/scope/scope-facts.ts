@@ -32,7 +32,7 @@ export interface ScopeFacts {
   readonly fastenersPerPiece: number | null
   readonly battensLaid: boolean
   readonly exposureIn: number | null
-  readonly setting: { readonly kind: 'mortar' | 'foam'; readonly basis: string } | null
+  readonly setting: { readonly kind: 'mortar' | 'foam'; readonly basis: string; readonly isStated: boolean } | null
 }
 
 /** Usual weight of a covering as laid, pounds a square. Common practice, no source: a person's own figure goes before it. */
@@ -90,13 +90,13 @@ function settingOf({ stated }: Scope, fastening: string): ScopeFacts['setting'] 
   switch (stated.setting) {
     case 'mortar':
     case 'foam':
-      return { kind: stated.setting, basis: `Set in ${stated.setting}: stated on the scope.` }
+      return { kind: stated.setting, basis: `Set in ${stated.setting}: stated on the scope.`, isStated: true }
     case 'neither':
       return null
     case 'by-sheet': {
       const basis = `The job sheet says of the fastening: "${fastening.trim()}"`
-      if (/\bmortar\b/i.test(fastening)) return { kind: 'mortar', basis }
-      return /\b(?:foam|adhesive)\b/i.test(fastening) ? { kind: 'foam', basis } : null
+      if (/\bmortar\b/i.test(fastening)) return { kind: 'mortar', basis, isStated: false }
+      return /\b(?:foam|adhesive)\b/i.test(fastening) ? { kind: 'foam', basis, isStated: false } : null
     }
   }
 }

@@ -61,6 +61,8 @@ export interface RuledLine {
   readonly traces: Traces
   /** What was taken for granted, each in a sentence. */
   readonly assumptions: readonly string[]
+  /** What a reader should know beside it: what was stated, by whom, and what is not in it. */
+  readonly notes: readonly string[]
 }
 
 /** A line of a bid with what a person changed of it. */

@@ -21,10 +21,13 @@ export function BidDetails({ line, state }: { line: ScopeLine; state: ScopeState
       {line.missing === null ? null : <p className={styles['missing']}>▲ {line.missing}</p>}
       <p>{line.working}</p>
       {line.toOrder === null ? null : <p>To order: {line.toOrder}.</p>}
-      {line.assumptions.length === 0 ? null : (
+      {line.assumptions.length + line.notes.length === 0 ? null : (
         <ul className={styles['assumed']}>
           {line.assumptions.map((sentence) => (
             <li key={sentence}>Assumed: {sentence}</li>
+          ))}
+          {line.notes.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
           ))}
         </ul>
       )}

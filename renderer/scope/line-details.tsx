@@ -47,14 +47,17 @@ function PriceChoice({ line, state }: { line: ScopeLine; state: ScopeState }) {
     <>
       <SelectField
         label={`Price per ${scopeUnits[unit].per}`}
-        options={rows.map((row) => ({ key: row.code, label: `${row.code}, ${row.price}`, hint: row.description }))}
+        options={rows.map((row) => ({
+          key: row.code,
+          label: `${row.code}: ${row.price}${row.description === '' ? '' : `, ${row.description}`}`,
+        }))}
         value={price.kind === 'priced' ? price.row.code : null}
         emptyLabel="No price"
         onChange={(code) => void save({ links: withLink(choices.links, key, { code }) })}
         help={
           price.kind === 'priced'
             ? `${price.row.description === '' ? 'Row' : `${price.row.description}; row`} on line ${price.row.line} of ${book.fileName}${price.isByKey ? ', by its code' : ', chosen by hand'}.`
-            : `${price.why}. A row with the code "${key}" would be taken by itself.`
+            : `${price.why}. A row with the code "${key}" is taken by itself.`
         }
       />
       {isLinked ? (

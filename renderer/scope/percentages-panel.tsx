@@ -16,7 +16,7 @@ export function PercentagesPanel({ scope, save }: ScopeState) {
     void save({ percentages: percentages.map((one) => (one.id === changed.id ? changed : one)) })
   return (
     <>
-      <div className={styles['form']}>
+      <div className={styles['currency']}>
         <KeptText
           label="Currency (ISO 4217)"
           value={currency}

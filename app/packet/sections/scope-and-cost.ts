@@ -1,4 +1,5 @@
 import { buildScope } from '../../scope/build-scope.ts'
+import { REPAIR_ASSUMPTION } from '../../scope/repair-lines.ts'
 import { moneyRuleWords, priceScope } from '../../scope/price-scope.ts'
 import { bidLabels, bids, type Bid } from '../../scope/scope-record.ts'
 import { bidCaution } from '../../scope/scope-words.ts'
@@ -39,6 +40,9 @@ export function scopeAndCostSection(context: PacketContext): Section | null {
     ...leftOutBlocks(rows),
     ...(options.cost ? costBlocks(context, { built, rows }) : []),
     heading('How each quantity follows'),
+    ...(built.repair.some(({ group }) => group === 'pieces')
+      ? [paragraph(`Assumed for all work on what was found: ${lowerFirst(REPAIR_ASSUMPTION)}`)]
+      : []),
     { kind: 'list', items: workingItems(rows) },
     ...apartBlocks(built.apart),
   ])
@@ -51,6 +55,10 @@ function facetWords({ facets, input }: PacketContext, bid: Bid) {
   if (own.length === 0) return plain(`${lead}. No facet is in this bid.`)
   if (chosen === null) return plain(`${lead}, all ${own.length} facets.`)
   return [...plain(`${lead}, facets `), ...joined(own.map(facetLink)), ...plain('.')]
+}
+
+function lowerFirst(sentence: string): string {
+  return sentence.charAt(0).toLowerCase() + sentence.slice(1)
 }
 
 function leftOutBlocks(rows: readonly NumberedRow[]): readonly Block[] {

@@ -27,7 +27,7 @@ export function scopeTable(rows: readonly NumberedRow[], context: PacketContext)
       if (own.length === 0) return []
       const label: Text = [{ text: lineGroupLabels[group], style: 'strong' }]
       return [
-        { cells: [plain(''), label, plain(''), plain(''), plain(''), plain('')] },
+        { leads: true as const, cells: [plain(''), label, plain(''), plain(''), plain(''), plain('')] },
         ...own.map((one) => ({
           anchor: anchorOfLine(one.number),
           cells: [
@@ -57,25 +57,21 @@ function quantityCells({ row }: NumberedRow): readonly Text[] {
 }
 
 /** Findings where a line has some, else facets: "F-3, F-9", "facets A, B". */
-function fromCell({ lines }: NumberedRow, { findingById, facetById, facets }: PacketContext): Text {
+function fromCell({ lines }: NumberedRow, { findings: all, facets }: PacketContext): Text {
   if (lines.every(({ isOwn }) => isOwn)) return plain('added by hand')
-  const findings = [...new Set(lines.flatMap(({ traces }) => traces.findingIds))].flatMap(
-    (id) => findingById.get(id) ?? [],
-  )
+  const findingIds = new Set(lines.flatMap(({ traces }) => traces.findingIds))
+  const findings = all.filter(({ id }) => findingIds.has(id))
   const facetIds = new Set(
     lines.filter(({ traces }) => traces.findingIds.length === 0).flatMap(({ traces }) => traces.facetIds),
   )
   const parts: Text[] = []
   if (findings.length > 0) parts.push(joined(findings.map(findingLink)))
-  if (facetIds.size > 0) parts.push(facetsText(facetIds, { facetById, facets }))
+  if (facetIds.size > 0) parts.push(facetsText(facetIds, facets))
   return parts.length === 0 ? plain('-') : joined(parts, '; ')
 }
 
-function facetsText(
-  ids: ReadonlySet<FacetId>,
-  { facetById, facets }: Pick<PacketContext, 'facetById' | 'facets'>,
-): Text {
+function facetsText(ids: ReadonlySet<FacetId>, facets: PacketContext['facets']): Text {
   if (ids.size === facets.length) return plain('all facets')
-  const named = [...ids].flatMap((id) => facetById.get(id) ?? [])
+  const named = facets.filter(({ id }) => ids.has(id))
   return [...plain(named.length === 1 ? 'facet ' : 'facets '), ...joined(named.map(facetLink))]
 }
