@@ -13,6 +13,11 @@ describe('changes of lines', () => {
     expect(withLineChange(twice, { ...at, bid: 'replacement' }, { byHand })).toHaveLength(2)
   })
 
+  it('take no more of a line than which one it is, so that they can be stored', () => {
+    const line = { ...at, quantity: { units: 2n, places: 0 } }
+    expect(withLineChange([], line, { byHand })).toEqual([{ ...at, byHand, leftOutBecause: null }])
+  })
+
   it('are gone when nothing of them is left', () => {
     expect(withLineChange(withLineChange([], at, { byHand }), at, { byHand: null })).toEqual([])
   })

@@ -3,11 +3,11 @@ import type { Bid, LineChange, Scope } from './scope-record.ts'
 /** Changes with one line's change laid over; a change that says nothing any more is dropped. */
 export function withLineChange(
   changes: Scope['changes'],
-  at: { readonly bid: Bid; readonly key: string },
+  { bid, key }: { readonly bid: Bid; readonly key: string },
   set: Partial<Pick<LineChange, 'byHand' | 'leftOutBecause'>>,
 ): LineChange[] {
-  const isThis = (one: LineChange) => one.bid === at.bid && one.key === at.key
-  const before = changes.find(isThis) ?? { ...at, byHand: null, leftOutBecause: null }
+  const isThis = (one: LineChange) => one.bid === bid && one.key === key
+  const before = changes.find(isThis) ?? { bid, key, byHand: null, leftOutBecause: null }
   const after = { ...before, ...set }
   const rest = changes.filter((one) => !isThis(one))
   return after.byHand === null && after.leftOutBecause === null ? rest : [...rest, after]

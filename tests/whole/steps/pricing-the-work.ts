@@ -82,7 +82,7 @@ export function pricingTheWork(work: AtWork): void {
     await page.keyboard.press('Enter')
     await row('covering').getByText(`by hand; computed ${computed}`).waitFor()
     await expect.poll(() => row('covering').innerText(), soon).toContain('16,123.50')
-    await page.getByRole('button', { name: /^Undo/ }).click()
+    await page.getByRole('button', { name: 'Undo: Change the scope: lines changed by hand' }).click()
     await expect.poll(() => field.inputValue(), soon).toBe(computed)
   })
 
@@ -101,7 +101,7 @@ export function pricingTheWork(work: AtWork): void {
     await fill(dialog, { 'Where the quantity comes from': 'fee list of the city' })
     expect(await screenFaults(page)).toEqual([])
     await dialog.getByRole('button', { name: 'Add the line' }).click()
-    await table().getByText('Permit').waitFor()
+    await table().getByRole('button', { name: 'Permit', exact: true }).waitFor()
     expect(await screenFaults(page)).toEqual([])
   })
 
