@@ -6,7 +6,7 @@ import { buildScope } from './build-scope.ts'
 import { currencyDigits, isCurrency } from './currency.ts'
 import { decimalText, readDecimal, sumOf } from './decimal.ts'
 import type { PriceBook, PriceRow } from './price-book.ts'
-import { coverageWords, priceScope } from './price-scope.ts'
+import { priceScope, subtotalWords, totalWords } from './price-scope.ts'
 import { scopeSchema, type Scope } from './scope-record.ts'
 import type { ScopeUnit } from './units.ts'
 
@@ -21,10 +21,12 @@ function bookOf(prices: readonly (readonly [code: string, unit: ScopeUnit, price
   return { fileName: 'prices.csv', sha256: '0'.repeat(64), decimalMark: 'point', rows, leftOut: 0 }
 }
 
-function replacementOf(given: Partial<Scope>, book: PriceBook | null) {
+function pricedOf(given: Partial<Scope>, book: PriceBook | null) {
   const choices = scopeSchema.parse(given)
-  return priceScope(buildScope(source, choices), { choices, book }).bids.replacement
+  return priceScope(buildScope(source, choices), { choices, book })
 }
+
+const replacementOf = (given: Partial<Scope>, book: PriceBook | null) => pricedOf(given, book).bids.replacement
 
 const amounts = (given: Partial<Scope>, book: PriceBook | null) =>
   Object.fromEntries(
@@ -60,7 +62,11 @@ describe('prices on a scope', () => {
   it('count the lines without a price, and label the subtotal by it', () => {
     const totals = replacementOf({}, book)
     expect(totals.without).toBe(5)
-    expect(coverageWords(totals)).toBe('of the 3 lines with a price; 5 have none')
+    const priced = pricedOf({}, book)
+    expect(subtotalWords(priced)).toBe(
+      'Subtotal of the lines with a price. Replacement: of the 3 lines with a price; 5 have none.',
+    )
+    expect(totalWords(priced)).toBe('Total of the lines with a price')
     // 15,921.10 + 366.66 + 2,151.68
     expect(totals.subtotal && decimalText(totals.subtotal)).toBe('18439.44')
   })

@@ -3,7 +3,7 @@ import { currencyDigits } from './currency.ts'
 import { percentOf, plus, readDecimal, rounded, sumOf, times, type Decimal } from './decimal.ts'
 import type { PriceBook, PriceRow } from './price-book.ts'
 import type { ScopeLine } from './scope-line.ts'
-import type { Bid, JobScope, Percentage, Scope } from './scope-record.ts'
+import { bidLabels, bids, type Bid, type JobScope, type Percentage, type Scope } from './scope-record.ts'
 import { scopeUnits, type ScopeUnit } from './units.ts'
 
 /** The price that a line has, or why it has none. */
@@ -107,10 +107,22 @@ function percentLines(subtotal: Decimal, percentages: readonly Percentage[], dig
   })
 }
 
-/** "of the 7 lines with a price; 2 have none", or nothing where every line has one. */
-export function coverageWords({ lines, without }: BidTotals): string {
-  const standing = lines.filter(({ line }) => line.leftOutBecause === null).length
-  if (without === 0) return ''
-  const priced = standing - without
+/** "Subtotal", or what it is the subtotal of where lines have no price: "Repair: of the 7 lines with a price; 2 have none." */
+export function subtotalWords({ bids: totals }: PricedScope): string {
+  const partly = bids.flatMap((bid) => {
+    const words = partWords(totals[bid])
+    return words === null ? [] : [`${bidLabels[bid]}: ${words}.`]
+  })
+  return partly.length === 0 ? 'Subtotal' : `Subtotal of the lines with a price. ${partly.join(' ')}`
+}
+
+/** "Total", or "Total of the lines with a price" where lines of either bid have none. */
+export function totalWords({ bids: totals }: PricedScope): string {
+  return bids.every((bid) => totals[bid].without === 0) ? 'Total' : 'Total of the lines with a price'
+}
+
+function partWords({ lines, without, subtotal }: BidTotals): string | null {
+  if (without === 0 || subtotal === null) return null
+  const priced = lines.filter(({ amount }) => amount !== null).length
   return `of the ${priced === 1 ? 'one line' : `${priced} lines`} with a price; ${without} ${without === 1 ? 'has' : 'have'} none`
 }

@@ -125,8 +125,9 @@ function readRow({ line, cells }: FileLine, { at, mark, seen, isWhole }: Reading
   if (!isWhole) return { ...kept, price: null, messages: [] }
   const unit = readUnit(cell('unit'))
   const price = priceOf(cell('price'), mark)
+  const formula = formulaFault(cells)
+  if (formula !== null) return { ...kept, price: null, messages: [formula] }
   const messages = [
-    ...formulaFaults(cells),
     ...(cell('code') === '' ? ['The row has no code.'] : []),
     ...(cell('code').length > 60 ? ['The code is longer than 60 characters.'] : []),
     ...(unit === null ? [unitFault(cell('unit'))] : []),
@@ -152,12 +153,12 @@ function priceOf(cell: string, mark: DecimalMark | 'unsure'): ReturnType<typeof 
   }
 }
 
-/** Cells that a spreadsheet would run. */
-function formulaFaults(cells: readonly string[]): readonly string[] {
+/** What is wrong with a row that has a cell that a spreadsheet would run. */
+function formulaFault(cells: readonly string[]): string | null {
   const found = cells.find((cell) => /^\s*[=+@]/.test(cell))
   return found === undefined
-    ? []
-    : [`The cell "${found.trim().slice(0, 40)}" is a formula. Put its value in its place.`]
+    ? null
+    : `The cell "${found.trim().slice(0, 40)}" is a formula. Put its value in its place.`
 }
 
 function unitFault(unit: string): string {

@@ -26,7 +26,7 @@ export function LinesPane(state: ScopeState) {
   return (
     <>
       {built.rows.length === 0 ? <NoLines>{add}</NoLines> : <Lines {...state} />}
-      {built.rows.length === 0 ? null : <p>{add}</p>}
+      {built.rows.length === 0 ? null : <p className={styles['adding']}>{add}</p>}
       <Apart apart={built.apart} />
       {built.rows.length === 0 ? null : (
         <p className={styles['quiet']}>
@@ -116,15 +116,20 @@ function Apart({ apart }: Pick<ScopeState['built'], 'apart'>) {
     <>
       <h3 className={styles['heading']}>Findings without a line in the repair</h3>
       <ul className={styles['apart']}>
-        {apart.map(({ finding, why }) => (
-          <li key={finding.id}>
-            <Button
-              look="quiet"
-              onPress={() => goTo({ workspace: 'findings', target: { kind: 'finding', id: finding.id } })}
-            >
-              {findingLabel(finding.number)}
-            </Button>{' '}
-            {why}
+        {[...new Set(apart.map(({ why }) => why))].map((why) => (
+          <li key={why}>
+            {why}:
+            {apart
+              .filter((one) => one.why === why)
+              .map(({ finding: { id, number } }) => (
+                <Button
+                  key={id}
+                  look="quiet"
+                  onPress={() => goTo({ workspace: 'findings', target: { kind: 'finding', id } })}
+                >
+                  {findingLabel(number)}
+                </Button>
+              ))}
           </li>
         ))}
       </ul>

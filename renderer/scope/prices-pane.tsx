@@ -42,6 +42,7 @@ export function PricesPane(state: ScopeState) {
           <BookTable state={state} />
         </>
       )}
+      <LineKeys built={state.built} />
       {isTaking ? <PriceFileDialog onClose={() => setTaking(false)} /> : null}
     </>
   )
@@ -80,5 +81,39 @@ function BookTable({ state }: { state: ScopeState }) {
         </tbody>
       </table>
     </div>
+  )
+}
+
+/** What a price book calls the lines of this job, for whoever fills one in. */
+function LineKeys({ built }: Pick<ScopeState, 'built'>) {
+  const rows = built.rows.flatMap(({ key, repair, replacement }) => {
+    const line = repair ?? replacement
+    return line === null ? [] : [{ key, words: line.words, unit: scopeUnits[line.unit].per }]
+  })
+  if (rows.length === 0) return null
+  return (
+    <details className={styles['keys']}>
+      <summary>Codes by which lines of this job take their price by themselves</summary>
+      <table className={styles['lines']} aria-label="Codes of lines">
+        <thead>
+          <tr>
+            <th scope="col">Code</th>
+            <th scope="col">Work</th>
+            <th scope="col">Priced per</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ key, words, unit }) => (
+            <tr key={key}>
+              <td>
+                <code>{key}</code>
+              </td>
+              <td>{words}</td>
+              <td>{unit}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
   )
 }

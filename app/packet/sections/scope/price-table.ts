@@ -1,6 +1,6 @@
 import { decimalText, decimalWords, readDecimal, type Decimal } from '../../../scope/decimal.ts'
-import { coverageWords, type BidTotals, type PricedScope } from '../../../scope/price-scope.ts'
-import { bidLabels, bids, type Bid } from '../../../scope/scope-record.ts'
+import { subtotalWords, totalWords, type BidTotals, type PricedScope } from '../../../scope/price-scope.ts'
+import { bids, type Bid } from '../../../scope/scope-record.ts'
 import { scopeUnits } from '../../../scope/units.ts'
 import type { TableBlock, Text } from '../../document.ts'
 import { plain } from '../../text.ts'
@@ -46,12 +46,8 @@ function lineRow({ number, words, row }: NumberedRow, priced: PricedScope): Row 
   }
 }
 
-function totalRows({ bids: totals }: PricedScope): readonly Row[] {
-  const partly = bids.flatMap((bid) => {
-    const words = coverageWords(totals[bid])
-    return words === '' || totals[bid].subtotal === null ? [] : [`${bidLabels[bid]}: ${words}.`]
-  })
-  const isPartly = partly.length > 0
+function totalRows(priced: PricedScope): readonly Row[] {
+  const { bids: totals } = priced
   const percents = totals.repair.percents.length > 0 ? totals.repair.percents : totals.replacement.percents
   const sumRow = (label: string, pick: (bid: BidTotals) => Decimal | null): Row => ({
     total: true,
@@ -66,16 +62,13 @@ function totalRows({ bids: totals }: PricedScope): readonly Row[] {
     ],
   })
   return [
-    sumRow(
-      isPartly ? `Subtotal of the lines with a price. ${partly.join(' ')}` : 'Subtotal',
-      ({ subtotal }) => subtotal,
-    ),
+    sumRow(subtotalWords(priced), ({ subtotal }) => subtotal),
     ...percents.map(({ percentage }, i) =>
       sumRow(
         `${percentage.name}, ${decimalText(readDecimal(percentage.percent))} % of ${percentage.of === 'lines' ? 'the subtotal' : 'all above'}`,
         (bid) => bid.percents[i]?.amount ?? null,
       ),
     ),
-    sumRow(isPartly ? 'Total of the lines with a price' : 'Total', ({ total }) => total),
+    sumRow(totalWords(priced), ({ total }) => total),
   ]
 }
