@@ -109,7 +109,7 @@ function lineOf(
 function exactLine(work: Work, findings: readonly Finding[]): readonly RuledLine[] {
   if (findings.length === 0) return []
   const { exact, count } = countedTogether(findings)
-  const sum = exact.map((one) => `${findingLabel(one.finding.number)} ${one.count}`).join(' + ')
+  const sum = exact.map((one) => `${one.count} (${findingLabel(one.finding.number)})`).join(' + ')
   return [
     lineOf(work, findings, {
       suffix: '',
@@ -136,7 +136,7 @@ function statedLine(work: Work, findings: readonly Finding[]): readonly RuledLin
       unit: 'each',
       quantity: printedDecimal(count, 0),
       missing: null,
-      working: `As said: ${counts.map((one) => `${findingLabel(one.number)} ${said[one.kind]} ${one.count}`).join(' + ')}; together ${count}.`,
+      working: `As said: ${counts.map((one) => `${said[one.kind]} ${one.count} (${findingLabel(one.number)})`).join(' + ')}; together ${count}.`,
       assumptions: [
         'The number said is taken as it is, neither more nor less: count before ordering.',
         ...sameFacetWords(findings),
@@ -197,7 +197,7 @@ function summed(
     parts.reduce((sum, { value }) => sum + value, 0),
     1,
   )
-  const sum = parts.map(({ number, value }) => `${findingLabel(number)} ${value.toFixed(1)}`).join(' + ')
+  const sum = parts.map(({ number, value }) => `${value.toFixed(1)} (${findingLabel(number)})`).join(' + ')
   return { quantity, working: `As stated: ${sum} = ${decimalWords(quantity)} ${unit}.` }
 }
 

@@ -23,7 +23,7 @@ function surfaceLines(facts: ScopeFacts): readonly RuledLine[] {
   const areas = facets.map((facet) => ({ facet, areaSqFt: facetGeometry(facet).areaSqFt }))
   const areaSqFt = areas.reduce((sum, one) => sum + one.areaSqFt, 0)
   const quantity = printedSquares(areaSqFt)
-  const sum = areas.map((one) => `${one.facet.letter} ${one.areaSqFt.toFixed(0)}`).join(' + ')
+  const sum = areas.map((one) => `${one.areaSqFt.toFixed(0)} (${one.facet.letter})`).join(' + ')
   const base = {
     unit: 'square',
     quantity,
@@ -82,7 +82,7 @@ function edgeLines(facts: ScopeFacts, allFacets: readonly Facet[]): readonly Rul
     const lengthFt = these.reduce((sum, { trueLengthFt }) => sum + trueLengthFt, 0)
     const quantity = printedDecimal(lengthFt, 1)
     const named = ({ facetIds, trueLengthFt }: RoofEdge) =>
-      `${facetIds.map((id) => letters.get(id) ?? '').join('/')} ${trueLengthFt.toFixed(1)}`
+      `${trueLengthFt.toFixed(1)} (${facetIds.map((id) => letters.get(id) ?? '').join('/')})`
     const isShared = these.some(({ facetIds }) => facetIds.some((id) => !own.has(id)))
     const byHand = these.filter(({ foundKind }) => foundKind !== undefined).length
     return [
@@ -134,7 +134,7 @@ function openingLines(facts: ScopeFacts): readonly RuledLine[] {
           ? null
           : `Count first: ${rest.map(({ number }) => findingLabel(number)).join(', ')} gives no exact count.`,
         toOrder: null,
-        working: `Exact counts of ${many} in findings: ${exact.map((one) => `${findingLabel(one.finding.number)} ${one.count}`).join(' + ')}${isKnown ? ` = ${count}` : ''}.`,
+        working: `Exact counts of ${many} in findings: ${exact.map((one) => `${one.count} (${findingLabel(one.finding.number)})`).join(' + ')}${isKnown ? ` = ${count}` : ''}.`,
         traces: {
           findingIds: these.map(({ id }) => id),
           facetIds: these.flatMap(({ facetId }) => (facetId === null ? [] : [facetId])),
