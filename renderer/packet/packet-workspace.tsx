@@ -35,6 +35,7 @@ export function PacketWorkspace() {
           </Panel>
           <Panel title="Set out">
             <Options options={options} onOptions={setOptions} />
+            <ScopeChoice options={options} onOptions={setOptions} />
             <VideoChoice options={options} onOptions={setOptions} />
           </Panel>
           <Panel title="Issued">
@@ -49,7 +50,7 @@ export function PacketWorkspace() {
 }
 
 function Options({ options, onOptions }: { options: PacketOptions; onOptions: (options: PacketOptions) => void }) {
-  const { markups, scope } = useJob()
+  const { markups } = useJob()
   return (
     <div className={styles['options']}>
       <SegmentedChoice
@@ -71,17 +72,6 @@ function Options({ options, onOptions }: { options: PacketOptions; onOptions: (o
         value={`${options.photosPerPage}`}
         onChange={(chosen) => onOptions({ ...options, photosPerPage: perPage[chosen] })}
       />
-      {scope.choices.isOffered ? (
-        <SegmentedChoice
-          label="Scope for this recipient"
-          options={[
-            { key: 'lines', label: 'Lines of work only' },
-            { key: 'cost', label: 'With prices and totals' },
-          ]}
-          value={options.cost ? 'cost' : 'lines'}
-          onChange={(chosen) => onOptions({ ...options, cost: chosen === 'cost' })}
-        />
-      ) : null}
       {markups.some(hidesSomething) ? (
         <SegmentedChoice
           label="Originals of photos with obscured areas"
@@ -93,6 +83,25 @@ function Options({ options, onOptions }: { options: PacketOptions; onOptions: (o
           onChange={(obscuredOriginals) => onOptions({ ...options, obscuredOriginals })}
         />
       ) : null}
+    </div>
+  )
+}
+
+/** Whether this recipient gets prices; asked only where a scope is offered. */
+function ScopeChoice({ options, onOptions }: { options: PacketOptions; onOptions: (options: PacketOptions) => void }) {
+  const { scope } = useJob()
+  if (!scope.choices.isOffered) return null
+  return (
+    <div className={styles['options']}>
+      <SegmentedChoice
+        label="Scope for this recipient"
+        options={[
+          { key: 'lines', label: 'Lines of work only' },
+          { key: 'cost', label: 'With prices and totals' },
+        ]}
+        value={options.cost ? 'cost' : 'lines'}
+        onChange={(chosen) => onOptions({ ...options, cost: chosen === 'cost' })}
+      />
     </div>
   )
 }
