@@ -9,6 +9,7 @@ import { nearDoubleProcedures } from './near-doubles.ts'
 import { packetProcedures } from './packet.ts'
 import { placementProcedures } from './placement.ts'
 import type { Reply } from './procedure.ts'
+import { scopeProcedures } from './scope.ts'
 import { searchProcedures } from './search.ts'
 import { videoProcedures } from './videos.ts'
 import { weatherProcedures } from './weather.ts'
@@ -27,6 +28,7 @@ export const contract = {
   ...searchProcedures,
   ...packetProcedures,
   ...weatherProcedures,
+  ...scopeProcedures,
 }
 type Contract = typeof contract
 

@@ -24,6 +24,7 @@ import { outlinesArea } from './outlines-area.ts'
 import { placementArea } from './placement-area.ts'
 import { planImagesArea } from './plan-images-area.ts'
 import { facetsArea } from './roof-area.ts'
+import { scopeArea, scopeFilesArea } from './scope-area.ts'
 import { servedFile, type ServedFile } from './served-files.ts'
 import { createTaskList, type TaskList } from './task-list.ts'
 import { throughJson } from './through-json.ts'
@@ -147,6 +148,8 @@ function allHandlers(world: DeskWorld): Handlers {
     ...searchArea(world),
     ...packetArea(world),
     ...weatherArea(world),
+    ...scopeArea(world),
+    ...scopeFilesArea(world),
   }
 }
 

@@ -19,6 +19,7 @@ import { listCameras } from '../store/records/cameras.ts'
 import { fieldSurveyOf } from '../store/records/field-survey.ts'
 import { markupTable } from '../store/records/markups.ts'
 import { listPhotos, photosChangedSince, type StoredPhoto } from '../store/records/photos.ts'
+import { scopeOf } from '../store/records/scope.ts'
 import { listVideos, type StoredVideo } from '../store/records/videos.ts'
 import {
   draftDecisionTable,
@@ -73,6 +74,7 @@ function allButPhotos(db: ReadDb, jobId: string): Omit<JobSnapshot, 'photos'> {
     draftDecisions: draftDecisionTable.list(db, jobId),
     survey: fieldSurveyOf(db, jobId),
     weather: jobWeather(db, jobId),
+    scope: scopeOf(db, jobId),
     attachments: listAttachments(db, jobId).map((kept) => kept.attachment),
     packets: listPackets(db, jobId),
     history: historyState(db, jobId),

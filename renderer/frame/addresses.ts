@@ -10,6 +10,7 @@ export const workspaces = [
   'findings',
   'field-tests',
   'weather',
+  'scope',
   'packet',
   'log',
 ] as const
@@ -25,6 +26,7 @@ export const workspaceNames = {
   findings: 'Findings',
   'field-tests': 'Field tests',
   weather: 'Weather',
+  scope: 'Scope and cost',
   packet: 'Packet',
   log: 'Evidence log',
 } as const satisfies Record<Workspace, string>

@@ -90,6 +90,8 @@ const namers: Readonly<Record<RecordName['kind'], Namer>> = {
   },
   'weather-source': () => ({ name: 'Weather', place: { workspace: 'weather', target: null } }),
   'weather-choices': () => ({ name: 'Weather', place: { workspace: 'weather', target: null } }),
+  scope: () => ({ name: 'Scope', place: { workspace: 'scope', target: null } }),
+  'price-book': () => ({ name: 'Price book', place: { workspace: 'scope', target: null } }),
   sheet: () => ({ name: 'Job sheet', place: { workspace: 'sheet', target: null } }),
   camera: () => ({ name: 'Camera clock', place: { workspace: 'sheet', target: { kind: 'field', id: 'cameras' } } }),
   frame: () => ({ name: 'Roof plan', place: { workspace: 'plan', target: null } }),

@@ -18,6 +18,7 @@ import { takingPhotosIn } from './steps/taking-photos-in.ts'
 import { tracingAnImage } from './steps/tracing-an-image.ts'
 import { testingTiles } from './steps/testing-tiles.ts'
 import { readingTheWeather } from './steps/reading-the-weather.ts'
+import { pricingTheWork } from './steps/pricing-the-work.ts'
 import type { Work } from './steps/work.ts'
 import { workingWithVideo } from './steps/working-with-video.ts'
 import { tellingTheTime } from './steps/telling-the-time.ts'
@@ -90,6 +91,9 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('field tests', () => {
     testingTiles(work)
+  })
+  describe('scope and cost', () => {
+    pricingTheWork(work)
   })
   describe('the packet', () => {
     issuingThePacket(work)
