@@ -8,6 +8,7 @@ import { DeskProvider } from './client/client-context.tsx'
 import { httpClient } from './client/http-client.ts'
 import { windowClient } from './client/window-client.ts'
 import { Desk } from './frame/desk.tsx'
+import { fetchFirstScreen } from './frame/screens.ts'
 import { showTheme, storedTheme } from './theme/theme.ts'
 
 showTheme(storedTheme())
@@ -16,6 +17,7 @@ const bridge = window.battenbook
 const client = bridge === undefined ? httpClient() : windowClient(bridge)
 const place = document.getElementById('desk')
 if (place !== null) {
+  await fetchFirstScreen(location.pathname)
   createRoot(place).render(
     <StrictMode>
       <DeskProvider client={client}>

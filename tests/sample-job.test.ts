@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest'
 import { z } from 'zod'
 import { describedJobSchema } from '../app/job/described-job.ts'
 import type { PlanPoint } from '../app/job/places.ts'
+import { readPriceFile } from '../main/desk/price-file.ts'
 
 const folder = join(import.meta.dirname, '../sample-jobs/heron-spit')
 const job = describedJobSchema.parse(JSON.parse(await readFile(join(folder, 'job.json'), 'utf8')))
@@ -45,6 +46,16 @@ describe('the sample job', () => {
     const inFolder = (await readdir(join(folder, 'photos'))).sort()
     expect(job.photos.map((p) => p.file).sort()).toEqual(inFolder)
     expect(new Set(inFolder).size).toBe(inFolder.length)
+  })
+
+  it('has an invented price book, every row of which can be taken and says that it is invented', async () => {
+    const bytes = await readFile(join(folder, 'prices', job.scope?.prices ?? ''))
+    const { rows, lacks } = readPriceFile(bytes, null)
+    expect(lacks).toEqual([])
+    expect(rows.flatMap(({ messages }) => messages)).toEqual([])
+    expect(rows.filter(({ price }) => price?.description.includes('invented') !== true)).toEqual([])
+    const codes = rows.map(({ price }) => price?.code)
+    expect(job.scope?.links.filter(({ code }) => code !== null && !codes.includes(code))).toEqual([])
   })
 
   it('stays under 20 MB', () => {

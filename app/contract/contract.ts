@@ -10,6 +10,7 @@ import { nearDoubleProcedures } from './near-doubles.ts'
 import { packetProcedures } from './packet.ts'
 import { placementProcedures } from './placement.ts'
 import type { Reply } from './procedure.ts'
+import { scopeProcedures } from './scope.ts'
 import { ruleProcedures } from './rules.ts'
 import { searchProcedures } from './search.ts'
 import { videoProcedures } from './videos.ts'
@@ -29,6 +30,7 @@ export const contract = {
   ...searchProcedures,
   ...packetProcedures,
   ...weatherProcedures,
+  ...scopeProcedures,
   ...ruleProcedures,
   ...diaryProcedures,
 }

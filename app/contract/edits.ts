@@ -28,6 +28,7 @@ import { diaryEdits } from './diary.ts'
 import { fieldTestEdits } from './field-tests.ts'
 import { narrationProcedures } from './narration.ts'
 import { write } from './procedure.ts'
+import { scopeEdits } from './scope.ts'
 import { weatherEdits } from './weather.ts'
 
 const inJob = { jobId: jobIdSchema }
@@ -177,6 +178,7 @@ export const editProcedures = {
   'plan-images.remove': write(z.object({ ...inJob, id: planImageIdSchema }), done),
   ...narrationProcedures,
   ...weatherEdits,
+  ...scopeEdits,
   ...diaryEdits,
   'history.undo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),
   'history.redo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),

@@ -16,6 +16,7 @@ import { facetSchema } from '../roof/facet.ts'
 import { houseOutlineSchema } from '../roof/house-outline.ts'
 import { planImageSchema } from '../roof/plan-image.ts'
 import { read, write } from './procedure.ts'
+import { jobScopeSchema } from './scope.ts'
 import { jobWeatherSchema } from './weather.ts'
 
 export const jobSummarySchema = z.object({
@@ -71,6 +72,7 @@ export const jobSnapshotSchema = z.object({
   planImages: z.array(planImageSchema),
   survey: fieldSurveySchema,
   weather: jobWeatherSchema,
+  scope: jobScopeSchema,
   diary: jobDiarySchema.prefault({}),
   attachments: z.array(attachmentSchema),
   narrations: z.array(narrationSchema),

@@ -30,6 +30,8 @@ const learnedFrameSchema = z.object({
 export const placementSchema = z.object({
   /** For photos that nobody has placed. Empty while no facet is drawn. */
   suggestions: z.array(suggestionSchema),
+  /** The photos that a person should place first, as they tell most of the others; see `findingTellingPhotos`. */
+  asked: z.array(z.object({ photoId: photoIdSchema, expectedWrong: z.number().nonnegative() })),
   /** Cameras of whose positions something was learned. */
   frames: z.array(learnedFrameSchema),
 })

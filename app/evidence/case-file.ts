@@ -3,6 +3,7 @@ import type { Reading } from '../fieldtest/reading.ts'
 import type { Job } from '../job/job.ts'
 import type { Narration } from '../narration/narration.ts'
 import type { Facet } from '../roof/facet.ts'
+import type { JobScope } from '../scope/scope-record.ts'
 import type { JobWeather } from '../weather/weather-records.ts'
 import type { Camera } from './camera.ts'
 import type { Finding } from './finding.ts'
@@ -22,4 +23,5 @@ export interface CaseFile {
   readonly narrations: readonly Narration[]
   readonly survey: FieldSurvey
   readonly weather: JobWeather
+  readonly scope: JobScope
 }

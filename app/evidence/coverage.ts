@@ -7,6 +7,7 @@ import { checkFindings } from './coverage/findings.ts'
 import { checkHouseSet } from './coverage/house-set.ts'
 import { checkPhotos } from './coverage/photos.ts'
 import { checkReadings } from './coverage/readings.ts'
+import { checkScope } from './coverage/scope.ts'
 import { checkSheet } from './coverage/sheet.ts'
 import { checkTimes } from './coverage/times.ts'
 import { checkWording } from './coverage/wording.ts'
@@ -17,6 +18,7 @@ const checks: readonly Check[] = [
   checkFindings,
   checkReadings,
   checkFieldTests,
+  checkScope,
   checkHouseSet,
   checkPhotos,
   checkTimes,

@@ -22,6 +22,8 @@ export const recordKindSchema = z.enum([
   'weather-station',
   'weather-source',
   'weather-choices',
+  'scope',
+  'price-book',
   'diary-entry',
   'diary-clocks',
 ])

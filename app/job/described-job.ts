@@ -8,6 +8,7 @@ import { photoTagsSchema } from '../evidence/photo.ts'
 import { readingSchema } from '../fieldtest/reading.ts'
 import { fieldSurveySchema, handCheckSchema, otherTestSchema, testSquareSchema } from '../fieldtest/survey.ts'
 import { facetSchema } from '../roof/facet.ts'
+import { scopeSchema } from '../scope/scope-record.ts'
 import { readingChoicesSchema } from '../weather/reading-choices.ts'
 import { weatherChoicesSchema, weatherStationSchema } from '../weather/weather-records.ts'
 import { jobNumberSchema } from './job.ts'
@@ -29,6 +30,16 @@ const describedSurveySchema = fieldSurveySchema
     checks: z.array(handCheckSchema.omit(byIdentity).extend(namedPlace).strict()).max(2000).default([]),
     squares: z.array(testSquareSchema.omit(byIdentity).extend(namedPlace).strict()).max(2000).default([]),
     others: z.array(otherTestSchema.omit(byIdentity).extend(namedPlace).strict()).max(500).default([]),
+  })
+  .strict()
+
+const facetLettersSchema = z.array(facetLetterSchema).max(500).nullable().default(null)
+
+/** A scope whose bids name facets by letter, and the file of its prices in `prices/`. */
+const describedScopeSchema = scopeSchema
+  .extend({
+    facets: z.strictObject({ repair: facetLettersSchema, replacement: facetLettersSchema }).prefault({}),
+    prices: fileNameSchema.nullable().default(null),
   })
   .strict()
 
@@ -112,6 +123,7 @@ export const describedJobSchema = z.strictObject({
     .max(2000)
     .default([]),
   survey: describedSurveySchema.nullable().default(null),
+  scope: describedScopeSchema.nullable().default(null),
   weather: z
     .strictObject({
       stations: z

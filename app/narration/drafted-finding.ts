@@ -20,7 +20,7 @@ export function draftedFinding(draft: Draft, narrationId: NarrationId): DraftedF
     condition: draft.condition.value,
     extent: draft.extent?.value ?? { kind: 'not-stated' },
     degree: draft.degree?.value ?? '',
-    observation: spoken(draft.spoken.value, 7900),
+    observation: `${spoken(draft.spoken.value, 7800)}${isCrackPathOpen(draft) ? ` ${CRACK_PATH_OPEN}` : ''}`,
     crackPath: draft.crackPath,
     measurements: draft.measurements.map(({ value }) => value).slice(0, 100),
     cause: { note: draft.opinion === null ? '' : spoken(draft.opinion.value, 3900) },
@@ -28,6 +28,14 @@ export function draftedFinding(draft: Draft, narrationId: NarrationId): DraftedF
     placeWords: (draft.place?.value.words ?? '').slice(0, 400),
     spoken: draft.cues.map((cue) => ({ narrationId, cue })),
   })
+}
+
+/** What a finding says of a crack whose direction nobody named. */
+const CRACK_PATH_OPEN = 'The words do not say how the crack runs.'
+
+/** True where a crack was spoken of without its path, so that its name in the catalog is only the likeliest. */
+export function isCrackPathOpen({ condition, crackPath, otherConditions }: Draft): boolean {
+  return condition.value === 'diagonal-crack' && crackPath === null && otherConditions.length > 0
 }
 
 /** Words as they were spoken, marked as such. */

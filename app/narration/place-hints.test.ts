@@ -33,6 +33,16 @@ describe('spoken places as hints for photos', () => {
     expect(weightsAt(1000)?.[0]?.place).toBe('ground')
   })
 
+  it('speak once a saying: the order of the walk carries it on to the photos after the first', () => {
+    const walk = [60_000, 70_000, 599_000, 700_000].map((afterMs, at) => ({
+      photoId: photoIdSchema.parse(`p${at}`),
+      instantMs: 1_000_000 + afterMs,
+    }))
+    const hints = spokenPlaceHints(walk.toReversed(), [recording])
+    expect(hints.map(({ photoId }) => photoId)).toEqual(['p0', 'p2'])
+    expect(hints[1]?.weights.map(({ place }) => place)).toEqual(['B', 'C'])
+  })
+
   it('say nothing of photos outside the recording or without a time', () => {
     expect(weightsAt(-1)).toBeUndefined()
     expect(weightsAt(3_700_000)).toBeUndefined()

@@ -22,27 +22,48 @@ const HALF_AFTER_MS = 8 * 60_000
 const SOON_MS = 4000
 
 /**
- * Spoken places as hints for placing photos: for each photo that was taken during a recording, the place named last before
- * it, or a moment after. The weight falls with time; where the words fit several facets they share it. Photos outside all
- * recordings, and those before any place is named, get no hint.
+ * Spoken places as hints for placing photos: each saying speaks for the first photo taken after it, or a moment before. The
+ * photos after that one get none from it: one saying is one piece of evidence, and the order of the walk carries it on. The
+ * weight falls with time; where the words fit several facets they share it. Photos outside all recordings get no hint.
  */
 export function spokenPlaceHints(
   photos: readonly { readonly photoId: PhotoId; readonly instantMs: number | null }[],
   recordings: readonly TimedPlaces[],
 ): readonly SpokenPlaceHint[] {
-  return photos.flatMap(({ photoId, instantMs }) => {
-    if (instantMs === null) return []
-    const weights = recordings.flatMap((recording) => weightsAt(recording, instantMs))
-    return weights.length === 0 ? [] : [{ photoId, weights }]
+  const taken = photos
+    .flatMap(({ photoId, instantMs }) => (instantMs === null ? [] : [{ photoId, instantMs }]))
+    .toSorted((a, b) => a.instantMs - b.instantMs)
+  const weights = new Map<PhotoId, SpokenPlaceHint['weights']>()
+  for (const recording of recordings) {
+    const spent = new Set<SaidWhere>()
+    for (const { photoId, instantMs } of taken) {
+      const said = saidBefore(recording, instantMs)
+      if (said === null || spent.has(said.place)) continue
+      spent.add(said.place)
+      weights.set(photoId, [...(weights.get(photoId) ?? []), ...weightsOf(said)])
+    }
+  }
+  return taken.flatMap(({ photoId }) => {
+    const own = weights.get(photoId)
+    return own === undefined || own.length === 0 ? [] : [{ photoId, weights: own }]
   })
 }
 
-function weightsAt({ recordingStartMs, lengthMs, places }: TimedPlaces, instantMs: number): SpokenPlaceHint['weights'] {
+interface SaidBefore {
+  readonly place: SaidWhere
+  readonly agoMs: number
+}
+
+/** The place named last before an instant of a recording, or a moment after; null outside it and before any was named. */
+function saidBefore({ recordingStartMs, lengthMs, places }: TimedPlaces, instantMs: number): SaidBefore | null {
   const at = instantMs - recordingStartMs
-  if (at < 0 || at > lengthMs + SOON_MS) return []
-  const last = places.findLast(({ startMs }) => startMs <= at + SOON_MS)
-  if (last === undefined) return []
-  const named = last.isGround ? ['ground' as const] : last.facetIds
-  const sure = SURE * 2 ** (-Math.max(0, at - last.startMs) / HALF_AFTER_MS)
-  return named.map((place) => ({ place, weight: sure / named.length }))
+  if (at < 0 || at > lengthMs + SOON_MS) return null
+  const place = places.findLast(({ startMs }) => startMs <= at + SOON_MS)
+  return place === undefined ? null : { place, agoMs: Math.max(0, at - place.startMs) }
+}
+
+function weightsOf({ place, agoMs }: SaidBefore): SpokenPlaceHint['weights'] {
+  const named = place.isGround ? ['ground' as const] : place.facetIds
+  const sure = SURE * 2 ** (-agoMs / HALF_AFTER_MS)
+  return named.map((one) => ({ place: one, weight: sure / named.length }))
 }

@@ -11,6 +11,7 @@ import { findingsSection } from './sections/findings.ts'
 import { photosSection } from './sections/photos.ts'
 import { propertyAndRoofSection } from './sections/property-and-roof.ts'
 import { roofPlanSection } from './sections/roof-plan.ts'
+import { scopeAndCostSection } from './sections/scope-and-cost.ts'
 import { statementSection } from './sections/statement.ts'
 import { summarySection } from './sections/summary.ts'
 import { weatherSection } from './sections/weather.ts'
@@ -25,6 +26,7 @@ const sections: readonly ((context: PacketContext) => Section | null)[] = [
   findingsSection,
   fieldTestsSection,
   weatherSection,
+  scopeAndCostSection,
   explanatoryNotesSection,
   photosSection,
   evidenceLogSection,

@@ -109,7 +109,13 @@ export interface TableBlock {
   /** Read out for people who can't see the table. */
   readonly summary: string
   readonly columns: readonly { readonly title: string; readonly align: 'start' | 'end'; readonly weight: number }[]
-  readonly rows: readonly { readonly cells: readonly Text[]; readonly anchor?: Anchor; readonly total?: boolean }[]
+  readonly rows: readonly {
+    readonly cells: readonly Text[]
+    readonly anchor?: Anchor
+    readonly total?: boolean
+    /** Names the rows below it and is not left alone at the foot of a page. */
+    readonly leads?: true
+  }[]
 }
 
 /** The roof plan, drawn to a named scale as vectors. */

@@ -8,6 +8,8 @@ export const packetOptionsSchema = z.object({
   photosPerPage: z.union([z.literal(2), z.literal(4), z.literal(6)]).default(4),
   /** Whether the bundle holds the originals of photos with obscured areas; their hashes are listed either way. */
   obscuredOriginals: z.enum(['keep-back', 'include']).default('keep-back'),
+  /** Whether the recipient gets prices and totals of the scope. */
+  cost: z.boolean().default(false),
   /** Whether custody lists documents received and handed over. Nothing else of the diary can go into a packet. */
   handovers: z.enum(['leave-out', 'include']).default('leave-out'),
 })

@@ -12,6 +12,7 @@ const problemPlaceSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('finding'), id: z.string() }),
   z.object({ kind: z.literal('reading'), id: z.string() }),
   z.object({ kind: z.literal('field-tests') }),
+  z.object({ kind: z.literal('scope') }),
   z.object({ kind: z.literal('plan') }),
   z.object({ kind: z.literal('photos') }),
   z.object({ kind: z.literal('job') }),

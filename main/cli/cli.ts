@@ -45,6 +45,7 @@ function buildProgram({ json, finish }: { json: boolean; finish: (code: number) 
     .requiredOption('--out <folder>', 'folder for copies of the packet and its bundle')
     .option('--paper <paper>', 'letter or a4', 'letter')
     .option('--photos-per-page <n>', '2, 4 or 6', '4')
+    .option('--cost', 'with prices and totals of the scope, for a recipient who gets them')
     .option('--overrule <reason>', 'let problems that may be overruled stand, for this reason')
     .action((library: string, job: string, flags: PacketFlags) => run(packetCommand(json, { library, job, flags })))
   program

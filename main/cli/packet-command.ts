@@ -12,6 +12,7 @@ export interface PacketFlags {
   readonly out: string
   readonly paper: string
   readonly photosPerPage: string
+  readonly cost?: true
   readonly overrule?: string
 }
 
@@ -20,7 +21,11 @@ export async function packetCommand(
   json: boolean,
   { library, job, flags }: { library: string; job: string; flags: PacketFlags },
 ): Promise<number> {
-  const options = packetOptionsSchema.safeParse({ paper: flags.paper, photosPerPage: Number(flags.photosPerPage) })
+  const options = packetOptionsSchema.safeParse({
+    paper: flags.paper,
+    photosPerPage: Number(flags.photosPerPage),
+    cost: flags.cost === true,
+  })
   if (!options.success)
     refuse('invalid', `--${firstIssueSentence(options.error).field}: this value is not known.`, {
       help: 'See: battenbook packet --help',

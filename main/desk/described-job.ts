@@ -8,6 +8,7 @@ import { describedJobSchema, type DescribedJob } from '../../app/job/described-j
 import type { JobId } from '../../app/job/ids.ts'
 import type { Job } from '../../app/job/job.ts'
 import type { Narration } from '../../app/narration/narration.ts'
+import type { PriceBook } from '../../app/scope/price-book.ts'
 import { withFileWords } from '../library/file-failure.ts'
 import { findFiles } from '../library/intake/find-files.ts'
 import { reserveNumber } from '../store/counters.ts'
@@ -17,6 +18,7 @@ import { historyState, recordEdit, type Write } from '../store/record-edits.ts'
 import { listAttachments } from '../store/records/attachments.ts'
 import { checkReferences } from './described-references.ts'
 import { describedRecords } from './described-records.ts'
+import { readDescribedPrices } from './described-scope.ts'
 import { describedWeatherWrites, readDescribedWeather, type DescribedStationFile } from './described-weather.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { announceChange } from './edit-job.ts'
@@ -42,6 +44,7 @@ export async function startDescribedJob(
   ])
   checkReferences(described, files)
   const weather = await readDescribedWeather(folder, described)
+  const book = await readDescribedPrices(folder, described)
   const job =
     unfinishedJob(world.library.db, described) ?? newJob(world, { number: described.number, sheet: described.sheet })
   const taskId = world.tasks.start(
@@ -50,7 +53,7 @@ export async function startDescribedJob(
       await takeFilesIn(world, job.id, { files: [...files, ...weather.map(({ waiting }) => waiting)], handle })
       if (handle.signal.aborted) return
       const narrations = await describedNarrations(world, job.id, described)
-      writeRecords(world, job.id, { described, narrations, weather })
+      writeRecords(world, job.id, { described, narrations, weather, book })
     },
   )
   return { jobId: job.id, number: job.number, taskId }
@@ -90,10 +93,12 @@ function writeRecords(
     described,
     narrations,
     weather,
+    book,
   }: {
     described: DescribedJob
     narrations: readonly Narration[]
     weather: readonly DescribedStationFile[]
+    book: PriceBook | null
   },
 ): void {
   inTransaction(world.library.db, (db) => {
@@ -102,7 +107,7 @@ function writeRecords(
       atMs: world.now(),
       summary: 'Take over the records of job.json',
       writes: [
-        ...describedRecords(db, jobId, { described, newId: world.newId }),
+        ...describedRecords(db, jobId, { described, book, newId: world.newId }),
         ...narrations.map((narration): Write => ({ record: 'narration', id: narration.id, after: narration })),
         ...diaryWrites(world, described),
         ...describedWeatherWrites(db, jobId, { described, files: weather, newId: world.newId }),

@@ -7,17 +7,19 @@ import { readingSchema } from '../../app/fieldtest/reading.ts'
 import type { DescribedJob } from '../../app/job/described-job.ts'
 import type { PhotoId } from '../../app/job/ids.ts'
 import { facetSchema } from '../../app/roof/facet.ts'
+import type { PriceBook } from '../../app/scope/price-book.ts'
 import { doublesOf } from '../library/intake/file-rows.ts'
 import type { ReadDb } from '../store/database.ts'
 import type { Write } from '../store/record-edits.ts'
 import { listCameras } from '../store/records/cameras.ts'
 import { listPhotos } from '../store/records/photos.ts'
+import { describedScopeWrites } from './described-scope.ts'
 
 /** The records of a described job, its names (facet letters, file names, finding numbers) turned into identities. */
 export function describedRecords(
   db: ReadDb,
   jobId: string,
-  { described, newId }: { described: DescribedJob; newId: () => string },
+  { described, book, newId }: { described: DescribedJob; book: PriceBook | null; newId: () => string },
 ): readonly Write[] {
   const photoIds = photoIdsByName(db, jobId)
   const sizes = new Map(listPhotos(db, jobId).map((photo) => [photo.id, photo.file]))
@@ -63,6 +65,7 @@ export function describedRecords(
       return { record: 'reading', id: after.id, after }
     }),
     ...surveyWrites(jobId, described, { facetIdOf, photoIds }),
+    ...describedScopeWrites(jobId, described, { facetIdOf, book }),
   ]
 }
 

@@ -2,6 +2,7 @@ import { refuse } from '../../app/contract/app-error.ts'
 import { contentFault, type HandedItem } from '../../app/diary/entry.ts'
 import type { DescribedJob } from '../../app/job/described-job.ts'
 import { checkOutline, outlineFaultSentence } from '../../app/roof/outline.ts'
+import { bids } from '../../app/scope/scope-record.ts'
 import type { Waiting } from '../library/intake/find-files.ts'
 
 /**
@@ -55,6 +56,9 @@ export function checkReferences(described: DescribedJob, files: readonly Waiting
     reading.photos.forEach((file, k) => need.file(file, `readings.${i}.photos.${k}`))
     need.finding(reading.finding, `readings.${i}.finding`)
   })
+  for (const bid of bids) {
+    described.scope?.facets[bid]?.forEach((letter, i) => need.facet(letter, `scope.facets.${bid}.${i}`))
+  }
   for (const list of ['checks', 'squares', 'others'] as const) {
     described.survey?.[list].forEach(({ facet, photos: shown }, i) => {
       need.facet(facet, `survey.${list}.${i}.facet`)

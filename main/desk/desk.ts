@@ -25,6 +25,7 @@ import { outlinesArea } from './outlines-area.ts'
 import { placementArea } from './placement-area.ts'
 import { planImagesArea } from './plan-images-area.ts'
 import { facetsArea } from './roof-area.ts'
+import { scopeArea, scopeFilesArea } from './scope-area.ts'
 import { rulesArea } from './rules-area.ts'
 import { servedFile, type ServedFile } from './served-files.ts'
 import { createTaskList, type TaskList } from './task-list.ts'
@@ -149,6 +150,8 @@ function allHandlers(world: DeskWorld): Handlers {
     ...searchArea(world),
     ...packetArea(world),
     ...weatherArea(world),
+    ...scopeArea(world),
+    ...scopeFilesArea(world),
     ...rulesArea(world),
     ...diaryArea(world),
   }

@@ -18,7 +18,7 @@ describe('photos that find their facet', () => {
     await withJob(scratch, async ({ desk, jobId, card }) => {
       await photosIn(card, ['a.jpg'])
       await desk.takeIn(jobId, card)
-      expect(await desk.ask('placement.suggest', { jobId })).toEqual({ suggestions: [], frames: [] })
+      expect(await desk.ask('placement.suggest', { jobId })).toEqual({ suggestions: [], asked: [], frames: [] })
       expect(await desk.ask('placement.accept', { jobId, leastProbability: 0.5 })).toEqual({ tagged: 0 })
     })
   })

@@ -3,8 +3,9 @@ import type { JobSnapshot } from '../../app/contract/jobs.ts'
 import type { Placement } from '../../app/contract/placement.ts'
 import { likelyFacets, placementOfJob } from '../../app/evidence/placement/job-placement.ts'
 import { learnFrames } from '../../app/evidence/placement/learn-frame.ts'
+import { findingTellingPhotos } from '../../app/evidence/placement/telling-photos.ts'
 import { suggestingFacets } from '../../app/evidence/placement/suggest-facets.ts'
-import type { JobId } from '../../app/job/ids.ts'
+import type { JobId, PhotoId } from '../../app/job/ids.ts'
 import { type PlacesOf, spokenHintsOfJob } from '../../app/narration/job-hints.ts'
 import type { Write } from '../store/record-edits.ts'
 import { findPhoto } from '../store/records/photos.ts'
@@ -17,6 +18,8 @@ import { keptSpokenPlaces } from './spoken-places.ts'
 
 /** Places shown beside a photo: more would be noise. */
 const SHOWN = 3
+/** Photos asked about: after a few answers the suggestions have changed anyway. */
+const ASKED = 6
 /** Other calls get their turn at least this often while suggestions are worked out. */
 const TURN_MS = 12
 
@@ -39,7 +42,8 @@ export function placementArea(world: DeskWorld): Area<'placement'> {
     const leftOut = new Set(snapshot.photos.filter(({ tags }) => tags.leftOutBecause !== null).map(({ id }) => id))
     const placement = workOut(placing(snapshot, placesOf), isWanted).then((found) => {
       if (found === null) return placementOf(jobId)
-      return { ...found, suggestions: found.suggestions.filter(({ photoId }) => !leftOut.has(photoId)) }
+      const isIn = ({ photoId }: { readonly photoId: PhotoId }) => !leftOut.has(photoId)
+      return { ...found, suggestions: found.suggestions.filter(isIn), asked: found.asked.filter(isIn) }
     })
     kept.set(jobId, { headHash, placement })
     placement.catch(() => kept.delete(jobId))
@@ -73,7 +77,8 @@ function percent(share: number): string {
 /** What is suggested, and what that was worked out from, a step at a time. */
 function* placing(job: JobSnapshot, placesOf: PlacesOf) {
   const input = placementOfJob(job, yield* spokenHintsOfJob(job, placesOf))
-  return { input, suggestions: yield* suggestingFacets(input) }
+  const suggestions = yield* suggestingFacets(input)
+  return { input, suggestions, asked: yield* findingTellingPhotos(input.photos, suggestions, ASKED) }
 }
 
 /** Answers null when somebody asked for a newer state of the job in the meantime. */
@@ -84,10 +89,11 @@ async function workOut(work: ReturnType<typeof placing>, isWanted: () => boolean
   for (;;) {
     const step = work.next()
     if (step.done === true) {
-      const { input, suggestions } = step.value
+      const { input, suggestions, asked } = step.value
       const open = suggestions.filter(({ isConfirmed }) => !isConfirmed)
       return {
         suggestions: open.map(({ photoId, ranking }) => ({ photoId, ranking: ranking.slice(0, SHOWN) })),
+        asked: [...asked],
         frames: learnFrames(input).map(({ residuals: _residuals, ...frame }) => frame),
       }
     }

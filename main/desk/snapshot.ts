@@ -20,6 +20,7 @@ import { diaryEntryTable, jobClocksOf } from '../store/records/diary.ts'
 import { fieldSurveyOf } from '../store/records/field-survey.ts'
 import { markupTable } from '../store/records/markups.ts'
 import { listPhotos, photosChangedSince, type StoredPhoto } from '../store/records/photos.ts'
+import { scopeOf } from '../store/records/scope.ts'
 import { listVideos, type StoredVideo } from '../store/records/videos.ts'
 import {
   draftDecisionTable,
@@ -45,13 +46,13 @@ export function needJobLayout(library: Library, jobId: string): JobLayout {
 /** Everything about a job, as the screens and the packet hold it. */
 export function jobSnapshot(db: ReadDb, jobId: string): JobSnapshot {
   const parts = allButPhotos(db, jobId)
-  return { ...parts, photos: listPhotos(db, jobId).map((photo) => timedPhoto(photo, parts)) }
+  return { ...parts, photos: timedPhotos(listPhotos(db, jobId), parts) }
 }
 
 /** What changed in a job since a revision. */
 export function jobChanges(db: ReadDb, jobId: string, since: number): JobChanges {
   const parts = allButPhotos(db, jobId)
-  return { ...parts, changedPhotos: photosChangedSince(db, jobId, since).map((photo) => timedPhoto(photo, parts)) }
+  return { ...parts, changedPhotos: timedPhotos(photosChangedSince(db, jobId, since), parts) }
 }
 
 function allButPhotos(db: ReadDb, jobId: string): Omit<JobSnapshot, 'photos'> {
@@ -74,6 +75,7 @@ function allButPhotos(db: ReadDb, jobId: string): Omit<JobSnapshot, 'photos'> {
     draftDecisions: draftDecisionTable.list(db, jobId),
     survey: fieldSurveyOf(db, jobId),
     weather: jobWeather(db, jobId),
+    scope: scopeOf(db, jobId),
     diary: { entries: diaryEntryTable.list(db, jobId), clocks: jobClocksOf(db, jobId) },
     attachments: listAttachments(db, jobId).map((kept) => kept.attachment),
     packets: listPackets(db, jobId),
@@ -87,7 +89,29 @@ interface Clocks {
   readonly cameras: readonly Camera[]
 }
 
-function timedPhoto(photo: StoredPhoto, { job, ...clocks }: Clocks & { readonly videos: readonly Video[] }): Photo {
+type AllClocks = Clocks & { readonly videos: readonly Video[] }
+
+/** Photos with their times, by what was stored and the clocks that held; most of a large job stays as it is from edit to edit. */
+const timedBefore = new WeakMap<StoredPhoto, { readonly mark: string; readonly photo: Photo }>()
+
+function timedPhotos(photos: readonly StoredPhoto[], clocks: AllClocks): Photo[] {
+  const mark = clockMark(clocks)
+  return photos.map((stored) => {
+    const before = timedBefore.get(stored)
+    if (before?.mark === mark) return before.photo
+    const photo = timedPhoto(stored, clocks)
+    timedBefore.set(stored, { mark, photo })
+    return photo
+  })
+}
+
+/** All that the times of photos rest on beside the photos themselves. */
+function clockMark({ job, cameras, videos }: AllClocks): string {
+  const starts = videos.map(({ id, time }) => [id, time])
+  return JSON.stringify([job.sheet.property, cameras.map(({ id, clock }) => [id, clock]), starts])
+}
+
+function timedPhoto(photo: StoredPhoto, { job, ...clocks }: AllClocks): Photo {
   const { id, number, cameraId, file, tags, takenInAtMs, preview, still, brightness } = photo
   const time = timeInJob(photo, { ...clocks, sheet: job.sheet })
   const measured = brightness === null || brightness === undefined ? {} : { brightness }

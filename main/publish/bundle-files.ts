@@ -9,6 +9,7 @@ import { videoLabel } from '../../app/evidence/video-label.ts'
 import { photoFolder } from '../library/layout.ts'
 import { planGeoJson } from '../../app/packet/plan-geojson.ts'
 import { supportingPicturesTable } from '../../app/packet/supporting-pictures.ts'
+import { scopeCsv } from '../../app/packet/scope-table.ts'
 import { howToVerifyText } from '../../app/packet/verifying.ts'
 import { drawPlan } from '../../app/roof/draw-plan.ts'
 import { planToSvg } from '../../app/roof/plan-svg.ts'
@@ -43,12 +44,12 @@ export function bundleFiles({
   return [
     { name: 'packet.pdf', path: pdf },
     howToVerify(input),
-    ...[...csvTables(caseFile, input.videos), ...(supporting === null ? [] : [supporting])].map(
-      ({ name, header, rows }) =>
-        text(
-          name,
-          stringify([[...header], ...rows.map((row) => [...row])], { bom: true, record_delimiter: 'windows' }),
-        ),
+    ...[
+      ...csvTables(caseFile, input.videos),
+      ...(supporting === null ? [] : [supporting]),
+      ...(caseFile.scope.choices.isOffered && input.options.cost ? [scopeCsv(caseFile)] : []),
+    ].map(({ name, header, rows }) =>
+      text(name, stringify([[...header], ...rows.map((row) => [...row])], { bom: true, record_delimiter: 'windows' })),
     ),
     text('log.jsonl', input.log.map((entry) => `${canonicalize(entry) ?? ''}\n`).join('')),
     text('plan.svg', planToSvg(drawPlan({ ...caseFile, frame: job.frame, frontAzimuthDeg, doorAt }))),

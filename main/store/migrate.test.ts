@@ -62,6 +62,8 @@ describe('a new library', () => {
       'findings',
       'readings',
       'field_surveys',
+      'scopes',
+      'price_books',
       'log',
       'steps',
       'search_words',

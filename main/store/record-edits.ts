@@ -14,6 +14,7 @@ import { frameTable, sheetTable } from './records/job-parts.ts'
 import { markupTable } from './records/markups.ts'
 import { photoTagsTable } from './records/photos.ts'
 import type { RecordTable } from './records/record-table.ts'
+import { priceBookTable, scopeTable } from './records/scope.ts'
 import {
   draftDecisionTable,
   facetTable,
@@ -66,6 +67,8 @@ const tables = {
   'weather-station': checked(weatherStationTable),
   'weather-source': checked(weatherSourceTable),
   'weather-choices': checked(weatherChoicesTable),
+  scope: checked(scopeTable),
+  'price-book': checked(priceBookTable),
   'diary-entry': checked(diaryEntryTable),
   'diary-clocks': checked(jobClocksTable),
 } satisfies Record<RecordKind, RecordTable<unknown>>

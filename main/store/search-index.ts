@@ -43,6 +43,8 @@ export function indexRecord(db: WriteDb, jobId: string, { record, id }: { record
     case 'weather-station':
     case 'weather-source':
     case 'weather-choices':
+    case 'scope':
+    case 'price-book':
     case 'diary-clocks':
       return
   }

@@ -1,4 +1,4 @@
-import { lazy, Suspense } from 'react'
+import { Suspense } from 'react'
 import { I18nProvider } from 'react-aria-components'
 import { Redirect, Route, Switch } from 'wouter'
 import { jobIdSchema } from '../../app/job/ids.ts'
@@ -8,9 +8,7 @@ import { EmptyState } from '../ui/empty-state.tsx'
 import { MessageProvider } from '../ui/message.tsx'
 import { isWorkspace, jobAddress, jobsAddress } from './addresses.ts'
 import { DeskServicesProvider } from './desk-services.tsx'
-
-const JobsScreen = lazy(async () => ({ default: (await import('../jobs/jobs-screen.tsx')).JobsScreen }))
-const JobFrame = lazy(async () => ({ default: (await import('./job-frame.tsx')).JobFrame }))
+import { JobFrame, JobsScreen } from './screens.ts'
 
 /** The whole desk: what every screen shares, and which screen an address shows. */
 export function Desk() {

@@ -1,4 +1,4 @@
-import { lazy, type ReactNode, Suspense } from 'react'
+import { type ReactNode, Suspense } from 'react'
 import type { JobSnapshot } from '../../app/contract/jobs.ts'
 import { findingLabel } from '../../app/evidence/finding.ts'
 import { videoLabel } from '../../app/evidence/video-label.ts'
@@ -10,13 +10,20 @@ import { countWords } from '../ui/quantity-words.ts'
 import styles from './details.module.css'
 import { Lacks } from './lacks.tsx'
 import { ReadingDetails } from './reading-details.tsx'
+import { screenPart } from './screen-part.tsx'
 
-const PhotoDetails = lazy(async () => ({ default: (await import('../photos/photo-details.tsx')).PhotoDetails }))
-const VideoDetails = lazy(async () => ({ default: (await import('../video/video-details.tsx')).VideoDetails }))
-const FindingDetails = lazy(async () => ({ default: (await import('../findings/finding-details.tsx')).FindingDetails }))
-const FacetDetails = lazy(async () => ({ default: (await import('../plan/facet-details.tsx')).FacetDetails }))
-const CueDetails = lazy(async () => ({ default: (await import('../narration/cue-details.tsx')).CueDetails }))
-const EntryDetails = lazy(async () => ({ default: (await import('../log/entry-details.tsx')).EntryDetails }))
+const PhotoDetails = screenPart(async () => (await import('../photos/photo-details.tsx')).PhotoDetails)
+const VideoDetails = screenPart(async () => (await import('../video/video-details.tsx')).VideoDetails)
+const FindingDetails = screenPart(async () => (await import('../findings/finding-details.tsx')).FindingDetails)
+const FacetDetails = screenPart(async () => (await import('../plan/facet-details.tsx')).FacetDetails)
+const CueDetails = screenPart(async () => (await import('../narration/cue-details.tsx')).CueDetails)
+const EntryDetails = screenPart(async () => (await import('../log/entry-details.tsx')).EntryDetails)
+
+/** Fetches the code of every kind of details. */
+export function fetchDetailsAhead(): void {
+  const parts = [PhotoDetails, VideoDetails, FindingDetails, FacetDetails, CueDetails, EntryDetails]
+  for (const part of parts) void part.fetchAhead()
+}
 
 /** The right column: what is selected, or else what the job still lacks. */
 export function Details() {

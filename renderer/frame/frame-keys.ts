@@ -20,18 +20,20 @@ export const walkKeys = {
   stop: { id: 'frame.missing-stop', label: 'Stop going through what is missing', keys: 'Alt+Q' },
 } as const
 
-/** Keys of workspaces beside the way from the walk to the packet. */
-const besideKeys: Readonly<Partial<Record<Workspace, string>>> = { diary: 'Alt+Shift+3' }
+/** Workspaces that came when Alt and a digit were all given away. */
+const furtherKeys: Readonly<Partial<Record<Workspace, string>>> = { scope: 'Alt+Shift+2', diary: 'Alt+Shift+3' }
 
-/** Keys that go to a workspace: Alt and its place in the column, 0 for the tenth. */
+const numbered = workspaces.filter((workspace) => furtherKeys[workspace] === undefined)
+
+/** Keys that go to a workspace: Alt and its place in the column, 0 for the tenth; with Shift those that came later. */
 export const workspaceKeys: readonly {
   readonly id: string
   readonly label: string
   readonly keys: string
   readonly workspace: Workspace
-}[] = workspaces.map((workspace, at) => ({
+}[] = workspaces.map((workspace) => ({
   id: `frame.to-${workspace}`,
   label: `To ${workspaceNames[workspace].toLowerCase()}`,
-  keys: besideKeys[workspace] ?? `Alt+${(at + 1) % 10}`,
+  keys: furtherKeys[workspace] ?? `Alt+${(numbered.indexOf(workspace) + 1) % 10}`,
   workspace,
 }))

@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect } from 'react'
+import { Suspense, useEffect } from 'react'
 import type { JobId } from '../../app/job/ids.ts'
 import { JobProvider, useJob } from '../state/job-state.tsx'
 import { PlacementProvider } from '../state/placement.tsx'
@@ -8,30 +8,16 @@ import { useTasks } from '../state/tasks.tsx'
 import { TimeStrip } from '../time-strip/time-strip.tsx'
 import { EmptyState } from '../ui/empty-state.tsx'
 import { jobsAddress, type Workspace, workspaceNames } from './addresses.ts'
-import { Details } from './details.tsx'
+import { Details, fetchDetailsAhead } from './details.tsx'
 import { DropArea } from './drop-area.tsx'
 import styles from './job-frame.module.css'
 import { MissingWalk } from './missing-walk.tsx'
+import { panes } from './panes.ts'
 import { Toolbar } from './toolbar.tsx'
 import { useDetailsFold } from './use-details-fold.ts'
 import { useArrival } from './use-go-to.ts'
+import { useWhenIdle } from './use-when-idle.ts'
 import { WorkspaceColumn } from './workspace-column.tsx'
-
-const panes = {
-  sheet: lazy(async () => ({ default: (await import('../sheet/sheet-workspace.tsx')).SheetWorkspace })),
-  plan: lazy(async () => ({ default: (await import('../plan/plan-workspace.tsx')).PlanWorkspace })),
-  photos: lazy(async () => ({ default: (await import('../photos/photos-workspace.tsx')).PhotosWorkspace })),
-  video: lazy(async () => ({ default: (await import('../video/video-workspace.tsx')).VideoWorkspace })),
-  narration: lazy(async () => ({ default: (await import('../narration/narration-workspace.tsx')).NarrationWorkspace })),
-  findings: lazy(async () => ({ default: (await import('../findings/findings-workspace.tsx')).FindingsWorkspace })),
-  'field-tests': lazy(async () => ({
-    default: (await import('../field-tests/field-tests-workspace.tsx')).FieldTestsWorkspace,
-  })),
-  weather: lazy(async () => ({ default: (await import('../weather/weather-workspace.tsx')).WeatherWorkspace })),
-  packet: lazy(async () => ({ default: (await import('../packet/packet-workspace.tsx')).PacketWorkspace })),
-  diary: lazy(async () => ({ default: (await import('../diary/diary-workspace.tsx')).DiaryWorkspace })),
-  log: lazy(async () => ({ default: (await import('../log/log-workspace.tsx')).LogWorkspace })),
-} as const satisfies Record<Workspace, unknown>
 
 interface JobFrameProps {
   readonly jobId: JobId
@@ -40,6 +26,7 @@ interface JobFrameProps {
 
 /** One open job: its workspaces, the details of what is selected, and the time strip. */
 export function JobFrame({ jobId, workspace }: JobFrameProps) {
+  useEffect(() => void panes[workspace].fetchAhead(), [workspace])
   return (
     <JobProvider
       jobId={jobId}
@@ -69,6 +56,7 @@ function FrameLayout({ workspace }: { workspace: Workspace }) {
   useEffect(() => {
     document.title = `${job.number}, ${workspaceNames[workspace].toLowerCase()} – Battenbook`
   }, [job.number, workspace])
+  useWhenIdle(fetchRest)
   const Pane = panes[workspace]
   // The packet shows its own list of what to mend, and needs the room for its pages.
   const hasDetails = workspace !== 'packet' && !fold.isFolded
@@ -89,4 +77,10 @@ function FrameLayout({ workspace }: { workspace: Workspace }) {
       <DropArea words={`Drop to take these into job ${job.number}`} onFiles={(files) => void takeIn(job.id, files)} />
     </div>
   )
+}
+
+/** The code of what may be shown next, once the job itself is on the screen. */
+function fetchRest(): void {
+  fetchDetailsAhead()
+  for (const pane of Object.values(panes)) void pane.fetchAhead()
 }

@@ -17,7 +17,8 @@ export function KeysHelp({ isOpen, onOpenChange }: KeysHelpProps) {
   const groups = useMemo(() => byScope(commands), [commands])
   return (
     <Dialog title="Keys" isOpen={isOpen} onClose={() => onOpenChange(false)} size="large">
-      <div className={styles['groups']}>
+      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- a list longer than the window is scrolled by the keyboard once it is reached */}
+      <div className={styles['groups']} role="region" aria-label="Keys that work here" tabIndex={0}>
         {[...groups].map(([scope, list]) => (
           <section key={scope} className={styles['group']}>
             <h3 className={styles['scope']}>{scopeTitle(scope)}</h3>

@@ -25,6 +25,8 @@ export function placeOfProblem(place: ProblemPlace): Place {
       return { workspace: 'field-tests', target: { kind: 'reading', id: place.id } }
     case 'field-tests':
       return { workspace: 'field-tests', target: null }
+    case 'scope':
+      return { workspace: 'scope', target: null }
     case 'plan':
       return { workspace: 'plan', target: null }
     case 'photos':

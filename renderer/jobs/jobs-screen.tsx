@@ -6,10 +6,12 @@ import { jobAddress } from '../frame/addresses.ts'
 import { useDeskServices } from '../frame/desk-services.tsx'
 import { DropArea } from '../frame/drop-area.tsx'
 import { placeOfHit } from '../frame/places.ts'
+import { fetchJobAhead } from '../frame/screens.ts'
 import { SignedAs } from '../frame/signed-as.tsx'
 import { TaskCards } from '../frame/task-cards.tsx'
 import { ThemeButton } from '../frame/theme-button.tsx'
 import { useFound } from '../frame/use-found.ts'
+import { useWhenIdle } from '../frame/use-when-idle.ts'
 import { useLibrary } from '../state/library.tsx'
 import { useTasks } from '../state/tasks.tsx'
 import { Button } from '../ui/button.tsx'
@@ -32,6 +34,7 @@ export function JobsScreen() {
   const [isNew, setNew] = useState(false)
   const found = useFound(text, null)
   const starts = useStarts()
+  useWhenIdle(isKnown ? fetchJobAhead : null)
   useEffect(() => {
     document.title = 'Battenbook'
   }, [])

@@ -91,6 +91,8 @@ const namers: Readonly<Record<RecordName['kind'], Namer>> = {
   },
   'weather-source': () => ({ name: 'Weather', place: { workspace: 'weather', target: null } }),
   'weather-choices': () => ({ name: 'Weather', place: { workspace: 'weather', target: null } }),
+  scope: () => ({ name: 'Scope', place: { workspace: 'scope', target: null } }),
+  'price-book': () => ({ name: 'Price book', place: { workspace: 'scope', target: null } }),
   'diary-entry': (id, job) => {
     const entry = oneOf(job.diary.entries, id)
     if (entry === undefined) return removed('a diary entry that was taken back')

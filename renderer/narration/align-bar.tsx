@@ -1,4 +1,6 @@
 import { type FormEvent, useMemo, useState } from 'react'
+import { videoLabel } from '../../app/evidence/video-label.ts'
+import type { Video } from '../../app/evidence/video.ts'
 import type { RecordingStart } from '../../app/narration/narration.ts'
 import { type JobClock, dayWords, jobClock, timeWords } from '../state/job-clock.ts'
 import { useEdit, useJob } from '../state/job-state.tsx'
@@ -22,7 +24,9 @@ export function AlignBar({ read }: { read: ReadNarration }) {
   const align = (start: RecordingStart) => void edit('narrations.align', { id: narration.id, start })
   return (
     <div className={styles['bar']} role="group" aria-label="Time of the recording">
-      <span className={styles['quiet']}>{startWords(read, clock)}</span>
+      <span className={styles['quiet']}>
+        {startWords(read, { clock, videoWords: videoWords(narration.start, job.videos) })}
+      </span>
       <span className={styles['gap']} />
       <ClockForm read={read} cue={cue} clock={clock} onAlign={align} />
       <PinToPhoto cue={cue} onAlign={align} />
@@ -36,9 +40,21 @@ export function AlignBar({ read }: { read: ReadNarration }) {
   )
 }
 
-function startWords({ narration: { start }, startMs }: ReadNarration, clock: JobClock): string {
+/** "V-002 walk.mp4": the video that the words are tied to. */
+function videoWords(start: RecordingStart, videos: readonly Video[]): string {
+  const video = start.kind === 'video' ? videos.find(({ id }) => id === start.videoId) : undefined
+  return video === undefined ? 'a video that was removed' : `${videoLabel(video.number)} ${video.file.fileName}`
+}
+
+interface Worded {
+  readonly clock: JobClock
+  readonly videoWords: string
+}
+
+function startWords({ narration: { start }, startMs }: ReadNarration, worded: Worded): string {
+  const { clock } = worded
   if (startMs === null && start.kind === 'video')
-    return 'The sound of a video that is not on the clock yet: set in Video when it begins.'
+    return `The sound of ${worded.videoWords}, which is not on the clock yet: set in Video when it begins.`
   if (startMs === null) return 'Not on the clock yet: photos and cues can’t be brought together.'
   const at = `Recording begins ${dayWords(startMs, clock)}, ${timeWords(startMs, clock)} (${clock.zoneWords})`
   switch (start.kind) {
@@ -46,7 +62,7 @@ function startWords({ narration: { start }, startMs }: ReadNarration, clock: Job
     case 'not-known':
       return `${at}, by its file.`
     case 'video':
-      return `${at}, with its video.`
+      return `${at}, with ${worded.videoWords}.`
     case 'clock':
       return `${at}, by the time given for cue ${start.cue + 1}.`
     case 'photo':

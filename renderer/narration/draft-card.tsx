@@ -4,7 +4,9 @@ import { findingKindLabels } from '../../app/evidence/catalog/labels.ts'
 import { measurementWords } from '../../app/evidence/catalog/measures.ts'
 import { findingLabel } from '../../app/evidence/finding.ts'
 import type { FacetId } from '../../app/job/ids.ts'
+import { atFacet } from '../../app/narration/at-facet.ts'
 import type { Draft } from '../../app/narration/draft.ts'
+import { isCrackPathOpen } from '../../app/narration/drafted-finding.ts'
 import { howMuchWords, whatWords } from '../../app/packet/finding-words.ts'
 import { useJob } from '../state/job-state.tsx'
 import { Badge } from '../ui/badge.tsx'
@@ -12,6 +14,7 @@ import { Button } from '../ui/button.tsx'
 import { KeyHint } from '../ui/key-hint.tsx'
 import { CueText } from './cue-text.tsx'
 import styles from './narration.module.css'
+import { PlaceChooser } from './place-chooser.tsx'
 import type { DraftWork } from './use-draft-work.ts'
 import type { StandingDraft } from './use-narration.ts'
 
@@ -35,13 +38,14 @@ export function DraftCard({ standing, work }: DraftCardProps) {
         <Actions standing={standing} work={work} />
       </header>
       <dl className={styles['facts']}>
-        {factsOf(draft, useLetters()).map(([label, value]) => (
+        {factsOf(atFacet(draft, work.chosen), useLetters()).map(([label, value]) => (
           <div key={label}>
             <dt>{label}</dt>
             <dd>{value}</dd>
           </div>
         ))}
       </dl>
+      <PlaceChooser work={work} />
       <SpokenWords draft={draft} cues={work.cues} />
     </section>
   )
@@ -95,6 +99,7 @@ function factsOf(draft: Draft, letterOf: (id: FacetId) => string): readonly (rea
   return [
     ['How much', howMuchWords({ component, extent: draft.extent?.value ?? { kind: 'not-stated' } })],
     ['Where', placeWords(draft, letterOf)],
+    ...(isCrackPathOpen(draft) ? [['Direction of the crack', 'not said; the name is the likeliest'] as const] : []),
     ...(draft.degree === null ? [] : [['Degree', draft.degree.value] as const]),
     ...(measured.length === 0 ? [] : [['Measured', measured.join('; ')] as const]),
     ...(draft.opinion === null ? [] : [['Opinion, as spoken', draft.opinion.value] as const]),
@@ -107,9 +112,7 @@ function placeWords({ place }: Draft, letterOf: (id: FacetId) => string): string
   const letters = place.value.facetIds.map(letterOf)
   const said = `“${place.value.words}”`
   if (letters.length === 0) return `${said}, not found on the plan`
-  return letters.length === 1
-    ? `facet ${letters[0] ?? ''}, ${said}`
-    : `${said}: one of ${letters.join(', ')}; choose when editing`
+  return letters.length === 1 ? `facet ${letters[0] ?? ''}, ${said}` : `${said}: one of ${letters.join(', ')}`
 }
 
 function SpokenWords({ draft, cues }: { draft: Draft; cues: DraftWork['cues'] }) {

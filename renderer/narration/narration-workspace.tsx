@@ -1,6 +1,5 @@
 import { useState } from 'react'
 import type { NarrationId } from '../../app/job/ids.ts'
-import { draftedFinding } from '../../app/narration/drafted-finding.ts'
 import { draftOfSaved } from '../findings/finding-draft.ts'
 import { FindingDialog } from '../findings/finding-dialog.tsx'
 import { useSelection } from '../state/selection.tsx'
@@ -71,12 +70,8 @@ function OneNarration({ read, all, onChoose }: OneNarrationProps) {
       ) : (
         <DraftCard standing={present} work={work} />
       )}
-      {present !== null && work.isEdited ? (
-        <FindingDialog
-          start={draftOfSaved(draftedFinding(present.draft, narration.id))}
-          onSaved={work.save}
-          onClose={work.closeForm}
-        />
+      {work.proposed !== null && work.isEdited ? (
+        <FindingDialog start={draftOfSaved(work.proposed)} onSaved={work.save} onClose={work.closeForm} />
       ) : null}
     </>
   )

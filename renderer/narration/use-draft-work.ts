@@ -1,8 +1,9 @@
 import { useState } from 'react'
 import type { SavedFinding } from '../findings/finding-draft.ts'
-import type { FindingId } from '../../app/job/ids.ts'
+import type { FacetId, FindingId } from '../../app/job/ids.ts'
+import { atFacet, openFacets } from '../../app/narration/at-facet.ts'
 import type { Cue } from '../../app/narration/cue.ts'
-import { draftedFinding } from '../../app/narration/drafted-finding.ts'
+import { type DraftedFinding, draftedFinding } from '../../app/narration/drafted-finding.ts'
 import { type Command, useCommands } from '../state/commands.ts'
 import { useEdit } from '../state/job-state.tsx'
 import { useSelection } from '../state/selection.tsx'
@@ -13,6 +14,14 @@ export interface DraftWork {
   readonly cues: readonly Cue[]
   /** The draft that is worked on; null where there is none. */
   readonly present: StandingDraft | null
+  /** Facets that its words leave open, the first of them on key 1; none where there is nothing to choose. */
+  readonly open: readonly FacetId[]
+  /** The one of them that a person chose. */
+  readonly chosen: FacetId | null
+  /** Settles the place on one of the open facets; choosing it again leaves the place open. */
+  choose(facetId: FacetId): void
+  /** What the draft would become as it stands. */
+  readonly proposed: DraftedFinding | null
   /** True while its form is open. */
   readonly isEdited: boolean
   accept(): void
@@ -24,10 +33,20 @@ export interface DraftWork {
   closeForm(): void
 }
 
+/** A facet chosen for a draft, which is known by its name. */
+interface Choice {
+  readonly draft: string
+  readonly facetId: FacetId
+}
+
+/** Keys go no further than nine; the facets after that are chosen by the pointer or in the form. */
+const MOST_KEYS = 9
+
 /** Goes from draft to draft by key and decides about them. The present draft is the selected cue's, else the first open one. */
 export function useDraftWork(read: ReadNarration): DraftWork {
   const edit = useEdit()
   const [isEdited, setEdited] = useState(false)
+  const [choice, setChoice] = useState<Choice | null>(null)
   const { present, goTo } = usePresent(read)
   const step = (by: 1 | -1) => {
     const at = present === null ? -1 : read.drafts.indexOf(present)
@@ -39,6 +58,9 @@ export function useDraftWork(read: ReadNarration): DraftWork {
     const open = [...read.drafts.slice(at + 1), ...read.drafts.slice(0, at)].find(({ decision }) => decision === null)
     if (open !== undefined) goTo(open)
   }
+  const open = present === null || present.decision !== null ? [] : openFacets(present.draft)
+  const chosen = present !== null && choice?.draft === nameOf(present) ? choice.facetId : null
+  const proposed = present === null ? null : draftedFinding(atFacet(present.draft, chosen), read.narration.id)
   const named = present === null ? null : { key: present.draft.key, startMs: present.draft.startMs }
   async function save(finding: SavedFinding) {
     if (named === null) return null
@@ -49,8 +71,12 @@ export function useDraftWork(read: ReadNarration): DraftWork {
   const work: DraftWork = {
     cues: read.narration.cues,
     present,
+    open,
+    chosen,
+    choose: (facetId) => setChoice(present === null || facetId === chosen ? null : { draft: nameOf(present), facetId }),
+    proposed,
     isEdited,
-    accept: () => void (present === null ? null : save(draftedFinding(present.draft, read.narration.id))),
+    accept: () => void (proposed === null ? null : save(proposed)),
     edit: () => setEdited(true),
     drop: () =>
       void (named === null ? null : edit('drafts.drop', { drafts: [named] }).then((done) => done !== null && onward())),
@@ -83,6 +109,13 @@ function commandsOf(work: DraftWork, step: (by: 1 | -1) => void): readonly Comma
       enabled: work.present !== null && !isOpen,
       perform: work.reopen,
     },
+    ...work.open.slice(0, MOST_KEYS).map((facetId, at) => ({
+      id: `narration.place-${at + 1}`,
+      label: `Settle the place on the choice numbered ${at + 1}`,
+      keys: `${at + 1}`,
+      enabled: true,
+      perform: () => work.choose(facetId),
+    })),
   ]
 }
 

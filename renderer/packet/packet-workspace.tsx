@@ -36,6 +36,7 @@ export function PacketWorkspace() {
           </Panel>
           <Panel title="Set out">
             <Options options={options} onOptions={setOptions} />
+            <ScopeChoice options={options} onOptions={setOptions} />
             <VideoChoice options={options} onOptions={setOptions} />
           </Panel>
           <Panel title="Issued">
@@ -94,6 +95,25 @@ function Options({ options, onOptions }: { options: PacketOptions; onOptions: (o
           onChange={(chosen) => onOptions({ ...options, handovers: chosen })}
         />
       )}
+    </div>
+  )
+}
+
+/** Whether this recipient gets prices; asked only where a scope is offered. */
+function ScopeChoice({ options, onOptions }: { options: PacketOptions; onOptions: (options: PacketOptions) => void }) {
+  const { scope } = useJob()
+  if (!scope.choices.isOffered) return null
+  return (
+    <div className={styles['options']}>
+      <SegmentedChoice
+        label="Scope for this recipient"
+        options={[
+          { key: 'lines', label: 'Lines of work only' },
+          { key: 'cost', label: 'With prices and totals' },
+        ]}
+        value={options.cost ? 'cost' : 'lines'}
+        onChange={(chosen) => onOptions({ ...options, cost: chosen === 'cost' })}
+      />
     </div>
   )
 }

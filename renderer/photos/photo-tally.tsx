@@ -3,6 +3,7 @@ import { useJob } from '../state/job-state.tsx'
 import { TextField } from '../ui/text-field.tsx'
 import { countWords } from '../ui/quantity-words.ts'
 import { AcceptSuggestions } from './accept-suggestions.tsx'
+import { AskForPlace } from './ask-for-place.tsx'
 import { photoCounts } from './photo-counts.ts'
 import { EVERY_PHOTO, type PhotoFilter } from './photo-filter.ts'
 import styles from './photos-workspace.module.css'
@@ -40,6 +41,7 @@ export const PhotoTally = memo(function PhotoTally({ shown, filter, onFilter, on
         lacking facet {counts.withoutFacet}, component {counts.withoutComponent}, condition {counts.withoutCondition},
         role {counts.withoutRole}
       </span>
+      <AskForPlace />
       <AcceptSuggestions />
       <button type="button" className={styles['countButton']} onClick={onNearDoubles}>
         Near-doubles

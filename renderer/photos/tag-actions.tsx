@@ -145,5 +145,7 @@ async function tagRolesInOrder(photos: Tagging['photos'], edit: Edit): Promise<v
     ['mid', ids.slice(1, 2)],
     ['close', ids.slice(2)],
   ] as const
-  for (const [role, photoIds] of inOrder) if (photoIds.length > 0) await edit('photos.tag', { photoIds, set: { role } })
+  // All at once: a finding made with the next key press shows the roles already.
+  const taken = inOrder.filter(([, photoIds]) => photoIds.length > 0)
+  await Promise.all(taken.map(([role, photoIds]) => edit('photos.tag', { photoIds, set: { role } })))
 }

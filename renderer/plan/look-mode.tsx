@@ -22,6 +22,7 @@ export function LookMode({ scene, onMode }: LookModeProps) {
   function open({ kind, id }: PlanHit) {
     const facet = job.facets.find((one) => kind === 'facet' && one.id === id)
     if (facet !== undefined) onMode({ kind: 'shape', facetId: facet.id })
+    else if (kind === 'reading') goTo({ workspace: 'field-tests', target: null })
     else goTo({ workspace: kind === 'finding' ? 'findings' : 'photos', target: { kind, id } })
   }
   const tool = useLookTool({
@@ -46,6 +47,10 @@ function selectionOfHit(hit: PlanHit | null, job: ReturnType<typeof useJob>): Se
     case 'photo': {
       const photo = job.photos.find((one) => one.id === hit.id)
       return photo === undefined ? { kind: 'none' } : { kind: 'photos', ids: [photo.id], lead: photo.id }
+    }
+    case 'reading': {
+      const reading = job.readings.find((one) => one.id === hit.id)
+      return reading === undefined ? { kind: 'none' } : { kind: 'reading', id: reading.id }
     }
     case undefined:
       return { kind: 'none' }

@@ -10,6 +10,7 @@ import shapes from './plan-shapes.module.css'
 import { type PlanHighlights, PlanShapes } from './plan-shapes.tsx'
 import type { PlanTool } from './plan-tool.ts'
 import { roundLengthFt, toScreen, type PlanView } from './plan-view.ts'
+import type { PlannedTests } from './tested/planned-tests.ts'
 import { FrontMark, Legend, NorthArrow, ScaleBar } from './sheet-furniture.tsx'
 import { UnderlayCaption, UnderlayPicture } from './underlay/underlay-picture.tsx'
 import { type Underlay, useUnderlay } from './underlay/use-underlay.ts'
@@ -22,6 +23,10 @@ export interface PlanScene {
   readonly highlights: PlanHighlights
   /** True where the lengths of the roof's outside stand beside it. */
   readonly showsLengths: boolean
+  /** Where tiles were tested, when they are to be seen. */
+  readonly tests?: PlannedTests | undefined
+  /** While a hand changes the roof: the state of the drawing by which its letters are placed. */
+  readonly lettersOf?: PlanDrawing
 }
 
 interface PlanCanvasProps {
@@ -43,7 +48,7 @@ export function PlanCanvas({ scene, tool, children }: PlanCanvasProps) {
         <UnderlayCaption underlay={underlay} />
         <div className={styles['furniture']}>
           <ScaleBar view={view} />
-          <Legend drawing={drawing} />
+          <Legend drawing={drawing} tests={scene.tests} />
         </div>
         <div className={styles['corner']}>
           <NorthArrow upAzimuthDeg={drawing.upAzimuthDeg} />
@@ -100,7 +105,14 @@ function DrawingArea({ scene, tool, underlay }: DrawingAreaProps) {
         aria-hidden="true"
       >
         <UnderlayPicture underlay={underlay} view={view} />
-        <PlanShapes drawing={drawing} highlights={highlights} view={view} showsLengths={scene.showsLengths} />
+        <PlanShapes
+          drawing={drawing}
+          highlights={highlights}
+          view={view}
+          showsLengths={scene.showsLengths}
+          tests={scene.tests}
+          lettersOf={scene.lettersOf}
+        />
         <FrontMark drawing={drawing} view={view} />
         <DoorSign drawing={drawing} view={view} />
         {tool.overlay?.(view)}

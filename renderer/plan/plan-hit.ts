@@ -3,7 +3,7 @@ import type { CameraShape } from '../../app/roof/plan-drawing.ts'
 
 /** What is drawn under the pointer. */
 export interface PlanHit {
-  readonly kind: 'facet' | 'finding' | 'photo'
+  readonly kind: 'facet' | 'finding' | 'photo' | 'reading'
   readonly id: string
 }
 
@@ -17,7 +17,7 @@ export function readHit(target: EventTarget | null): PlanHit | null {
   if (!(target instanceof Element)) return null
   const text = target.closest('[data-plan-hit]')?.getAttribute('data-plan-hit') ?? ''
   const [kind, id = ''] = text.split(' ')
-  if (kind !== 'facet' && kind !== 'finding' && kind !== 'photo') return null
+  if (kind !== 'facet' && kind !== 'finding' && kind !== 'photo' && kind !== 'reading') return null
   return { kind, id }
 }
 

@@ -72,6 +72,7 @@ function insetHighlights(facetId: FacetId | null): PlanHighlights {
     facet: (id) => (id === facetId ? 'selected' : 'plain'),
     finding: () => 'selected',
     photo: () => 'selected',
+    reading: () => 'selected',
   }
 }
 

@@ -12,6 +12,8 @@ interface PlanToolbarProps {
   readonly onCameras: (shown: boolean) => void
   readonly showsZones: boolean
   readonly onZones: (shown: boolean) => void
+  readonly showsTests: boolean
+  readonly onTests: (shown: boolean) => void
   readonly showsLengths: boolean
   readonly onLengths: (shown: boolean) => void
   readonly onOutline: () => void
@@ -53,6 +55,9 @@ export function PlanToolbar(props: PlanToolbarProps) {
       <span className={styles['gap']} />
       <Checkbox isSelected={props.showsLengths} onChange={props.onLengths}>
         Lengths
+      </Checkbox>
+      <Checkbox isSelected={props.showsTests} onChange={props.onTests}>
+        Tests
       </Checkbox>
       <Checkbox isSelected={props.showsCameras} onChange={props.onCameras}>
         Cameras

@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useMemo, useState } from 'react'
 import type { Pin } from '../../app/evidence/finding.ts'
 import { blankDraft } from '../findings/finding-draft.ts'
 import { FindingDialog } from '../findings/finding-dialog.tsx'
@@ -27,6 +27,7 @@ import { ShapeMode } from './shape-mode.tsx'
 import { SheetSettings } from './sheet-settings.tsx'
 import { ImageMode } from './underlay/image-mode.tsx'
 import { type CamerasShown, usePlanScene } from './use-plan-scene.ts'
+import { usePlannedTests } from './tested/planned-tests.ts'
 import { useZonedScene } from './zones/use-zoned-scene.ts'
 import { ZonePanel } from './zones/zone-panel.tsx'
 
@@ -35,7 +36,7 @@ export function PlanWorkspace() {
   const { facets } = useJob()
   const [mode, setMode] = useState<PlanMode>(LOOK)
   const layers = useLayers()
-  const { showsCameras, showsZones, showsLengths } = layers
+  const { showsCameras, showsZones } = layers
   const [isCorrected, setCorrected] = useState(true)
   const [showsSheet, setShowsSheet] = useState(false)
   const [newPin, setNewPin] = useState<Pin | null>(null)
@@ -47,6 +48,7 @@ export function PlanWorkspace() {
     isLooking: looking,
     cameras: () => layers.onCameras(!showsCameras),
     zones: () => layers.onZones(!showsZones),
+    tests: () => layers.onTests(!layers.showsTests),
   })
   return (
     <div className={styles['workspace']}>
@@ -66,14 +68,7 @@ export function PlanWorkspace() {
       />
       {showsCameras ? <CamerasNote isCorrected={isCorrected} onCorrected={setCorrected} /> : null}
       <div className={styles['canvas']}>
-        <ModeOnStage
-          cameras={camerasShown}
-          showsZones={showsZones}
-          showsLengths={showsLengths}
-          mode={mode}
-          onMode={setMode}
-          onNewFinding={setNewPin}
-        />
+        <ModeOnStage cameras={camerasShown} layers={layers} mode={mode} onMode={setMode} onNewFinding={setNewPin} />
         {looking && facets.length === 0 ? <Teaching onOutline={starts.outline} onDraw={starts.draw} /> : null}
       </div>
       {showsZones && looking ? <ZonePanel /> : null}
@@ -97,7 +92,8 @@ function useLayers() {
   const [showsCameras, onCameras] = useState(false)
   const [showsZones, onZones] = useState(false)
   const [showsLengths, onLengths] = useState(true)
-  return { showsCameras, onCameras, showsZones, onZones, showsLengths, onLengths }
+  const [showsTests, onTests] = useState(false)
+  return { showsCameras, onCameras, showsZones, onZones, showsLengths, onLengths, showsTests, onTests }
 }
 
 /** The form of a finding whose pin was just put down; nothing while there is none. */
@@ -151,10 +147,11 @@ interface PlanKeys extends ModeStarts {
   readonly isLooking: boolean
   cameras(): void
   zones(): void
+  tests(): void
 }
 
 function usePlanKeys({ isLooking: enabled, canShape, hasOutline, ...perform }: PlanKeys): void {
-  const { outline, shapeOutline, draw, shape, pin, image, door, cameras, zones } = perform
+  const { outline, shapeOutline, draw, shape, pin, image, door, cameras, zones, tests } = perform
   useCommands([
     { id: 'plan.outline', label: 'Draw an outline', keys: 'O', enabled, perform: outline },
     {
@@ -177,21 +174,26 @@ function usePlanKeys({ isLooking: enabled, canShape, hasOutline, ...perform }: P
     { id: 'plan.door', label: 'Mark the front door', keys: 'F', enabled, perform: door },
     { id: 'plan.cameras', label: 'Show or hide the cameras', keys: 'C', enabled, perform: cameras },
     { id: 'plan.zones', label: 'Show or hide the edge zones', keys: 'W', enabled, perform: zones },
+    { id: 'plan.tests', label: 'Show or hide the field tests', keys: 'T', enabled, perform: tests },
   ])
 }
 
 interface ModeOnStageProps {
   readonly cameras: CamerasShown
-  readonly showsZones: boolean
-  readonly showsLengths: boolean
+  readonly layers: ReturnType<typeof useLayers>
   readonly mode: PlanMode
   readonly onMode: (mode: PlanMode) => void
   readonly onNewFinding: (pin: Pin) => void
 }
 
-function ModeOnStage({ cameras, showsLengths, showsZones, mode, onMode, onNewFinding }: ModeOnStageProps) {
+function ModeOnStage({ cameras, layers, mode, onMode, onNewFinding }: ModeOnStageProps) {
   const { facets, findings, outlines } = useJob()
-  const scene = useZonedScene(usePlanScene(cameras, showsLengths), showsZones)
+  const roof = useZonedScene(usePlanScene(cameras, layers.showsLengths), layers.showsZones)
+  const tests = usePlannedTests()
+  const scene = useMemo(
+    () => ({ ...roof, tests: layers.showsTests ? tests : undefined }),
+    [roof, layers.showsTests, tests],
+  )
   useCommands([
     {
       id: 'plan.fit',

@@ -3,6 +3,7 @@ import type { EdgeKind, PlanDrawing } from '../../app/roof/plan-drawing.ts'
 import { ByHandSign, edgeClass, edgeWords } from './edge-lines.tsx'
 import { edgePoint } from './edge-point.ts'
 import styles from './plan-canvas.module.css'
+import type { PlannedTests } from './tested/planned-tests.ts'
 import { roundLengthFt, toScreen, type PlanView } from './plan-view.ts'
 
 /** The arrow that shows where true north is on the sheet. */
@@ -44,7 +45,7 @@ export function ScaleBar({ view }: { view: PlanView }) {
 }
 
 /** What the lines and pins of the plan mean: only those that are there. */
-export function Legend({ drawing }: { drawing: PlanDrawing }) {
+export function Legend({ drawing, tests }: { drawing: PlanDrawing; tests?: PlannedTests | undefined }) {
   const present = new Set(drawing.edges.map((edge) => edge.kind))
   const kinds = (Object.keys(edgeWords) as EdgeKind[]).filter((kind) => present.has(kind))
   const hasDamage = drawing.pins.some((pin) => pin.filled)
@@ -69,6 +70,8 @@ export function Legend({ drawing }: { drawing: PlanDrawing }) {
       {hasDamage ? <PinKey filled words="Damage" /> : null}
       {hasOther ? <PinKey filled={false} words="Other finding" /> : null}
       {drawing.cameras.length > 0 ? <CameraKey /> : null}
+      {(tests?.readings.length ?? 0) > 0 ? <TestKey path="M17 1.5L23 12H11Z" words="Tile lifted" /> : null}
+      {(tests?.squares.length ?? 0) > 0 ? <TestKey path="M12 2H22V12H12Z" words="Test square" /> : null}
     </ul>
   )
 }
@@ -78,6 +81,17 @@ function PinKey({ filled, words }: { filled: boolean; words: string }) {
     <li>
       <svg width="34" height="14" aria-hidden="true">
         <circle className={filled ? styles['keyFilled'] : styles['keyOpen']} cx="17" cy="7" r="5.5" />
+      </svg>
+      {words}
+    </li>
+  )
+}
+
+function TestKey({ path, words }: { path: string; words: string }) {
+  return (
+    <li>
+      <svg width="34" height="14" aria-hidden="true">
+        <path className={styles['keyTest']} d={path} />
       </svg>
       {words}
     </li>

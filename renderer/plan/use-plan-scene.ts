@@ -58,6 +58,7 @@ function usePlanHighlights(): PlanHighlights {
       facet: (id) => state(selection.kind === 'facet' && selection.id === id, has(related.facetIds, id)),
       finding: (id) => state(selection.kind === 'finding' && selection.id === id, has(related.findingIds, id)),
       photo: (id) => state(photoIds.has(id), has(related.photoIds, id)),
+      reading: (id) => state(selection.kind === 'reading' && selection.id === id, has(related.readingIds, id)),
     }
   }, [selection, related])
 }

@@ -9,8 +9,9 @@ import { useDesk } from '../client/client-context.tsx'
 import type { DeskClient } from '../client/desk-client.ts'
 import { useMessages } from '../ui/message.tsx'
 import { coalesced } from './coalesced.ts'
+import { type AheadChange, runningAhead } from './running-ahead.ts'
 import { withChanges } from './with-changes.ts'
-import { withTagsAtOnce } from './shown-at-once.ts'
+import { withTagsAtOnce, withUndoAtOnce } from './shown-at-once.ts'
 
 type EditName = keyof typeof editProcedures | 'placement.accept'
 /** Makes one edit of the open job. Tells the person when it is refused and answers null. */
@@ -59,8 +60,8 @@ interface HeldSnapshot {
   readonly error: AppError | null
   /** Fetches the job again. */
   readonly refresh: () => Promise<void>
-  /** Shows what an edit will do before the desk has answered; the next fetch replaces it. */
-  readonly showAtOnce: (change: (snapshot: JobSnapshot) => JobSnapshot) => void
+  /** Shows what an edit will do before the desk has answered; a fetch that holds it replaces it. */
+  readonly showAtOnce: (change: (snapshot: JobSnapshot) => JobSnapshot) => AheadChange
 }
 
 function useSnapshot(jobId: JobId): HeldSnapshot {
@@ -70,25 +71,32 @@ function useSnapshot(jobId: JobId): HeldSnapshot {
   const [error, setError] = useState<AppError | null>(null)
   /** The job as the desk told it last; what is shown may run ahead of it. */
   const told = useRef<JobSnapshot | null>(null)
-  const runsAhead = useRef(false)
+  const isAhead = useRef(false)
+  const ahead = useMemo(() => runningAhead<JobSnapshot>(), [])
   const refresh = useMemo(
     () =>
       coalesced(async () => {
         const held = told.current
+        const back = ahead.beginFetch()
         const reply = await fetchJob(desk, jobId, held)
         setError(reply.ok ? null : reply.error)
         if (!reply.ok && held !== null) say({ tone: 'error', text: reply.error.message, help: reply.error.help })
-        if (!reply.ok || (reply.value === held && !runsAhead.current)) return
+        if (!reply.ok || (reply.value === held && !isAhead.current)) return
         told.current = reply.value
-        runsAhead.current = false
-        setSnapshot(reply.value)
+        back()
+        isAhead.current = !ahead.isEmpty()
+        setSnapshot(ahead.over(reply.value))
       }),
-    [desk, jobId, say],
+    [ahead, desk, jobId, say],
   )
-  const showAtOnce = useCallback<HeldSnapshot['showAtOnce']>((change) => {
-    runsAhead.current = true
-    setSnapshot((before) => (before === null ? null : change(before)))
-  }, [])
+  const showAtOnce = useCallback<HeldSnapshot['showAtOnce']>(
+    (change) => {
+      isAhead.current = true
+      setSnapshot((before) => (before === null ? null : change(before)))
+      return ahead.add(change)
+    },
+    [ahead],
+  )
   useEffect(() => {
     void refresh()
     return desk.listen(
@@ -113,18 +121,31 @@ async function fetchJob(desk: DeskClient, jobId: JobId, held: JobSnapshot | null
 function useEditor(jobId: JobId, { refresh, showAtOnce }: Pick<HeldSnapshot, 'refresh' | 'showAtOnce'>): Edit {
   const desk = useDesk()
   const { say } = useMessages()
+  const underWay = useRef(new Set<Promise<unknown>>())
   return useCallback<Edit>(
     async (name, input) => {
       // Putting `jobId` back makes the whole input again; the compiler can't follow that through the name.
       const whole = { ...input, jobId } as unknown as CallInput<typeof name>
-      if (isTagging(name, whole)) showAtOnce((before) => withTagsAtOnce(before, whole))
-      const reply = await desk.call(name, whole)
+      const isStep = name === 'history.undo' || name === 'history.redo'
+      const shown = isStep ? null : showAtOnce((before) => editedAtOnce(before, name, whole))
+      // A step back is about the edit made last, which may still be on its way to the desk.
+      if (isStep) await Promise.all(underWay.current)
+      const answer = desk.call(name, whole)
+      underWay.current.add(answer)
+      const reply = await answer
+      underWay.current.delete(answer)
+      if (reply.ok) shown?.answered()
+      else shown?.refused()
       if (!reply.ok) say({ tone: 'error', text: reply.error.message, help: reply.error.help })
       await refresh()
       return reply.ok ? reply.value : null
     },
     [desk, jobId, refresh, showAtOnce, say],
   )
+}
+
+function editedAtOnce(before: JobSnapshot, name: EditName, input: unknown): JobSnapshot {
+  return withUndoAtOnce(isTagging(name, input) ? withTagsAtOnce(before, input) : before)
 }
 
 function isTagging(name: EditName, _input: unknown): _input is CallInput<'photos.tag'> {

@@ -27,6 +27,14 @@ describe('keysFit', () => {
     expect(keysFit('+', press('+'))).toBe(true)
   })
 
+  it('finds a digit with Shift by its place, whatever sign the keyboard writes there', () => {
+    const held = { altKey: true, shiftKey: true, code: 'Digit2' }
+    expect(keysFit('Alt+Shift+2', press('@', held))).toBe(true)
+    expect(keysFit('Alt+Shift+2', press('"', held))).toBe(true)
+    expect(keysFit('Alt+Shift+1', press('@', held))).toBe(false)
+    expect(keysFit('Alt+Shift+2', press('2', { altKey: true, code: 'Digit2' }))).toBe(false)
+  })
+
   it('takes any of the alternatives', () => {
     expect(keysFit('J or ArrowDown', press('ArrowDown'))).toBe(true)
     expect(keysFit('J or ArrowDown', press('j'))).toBe(true)

@@ -5,6 +5,8 @@ export interface PressedKey {
   readonly metaKey: boolean
   readonly shiftKey: boolean
   readonly altKey: boolean
+  /** The key by its place on the keyboard, such as "Digit1". */
+  readonly code?: string
 }
 
 /** Keys written as alternatives: `['J', 'ArrowDown']` for `J or ArrowDown`. */
@@ -33,6 +35,8 @@ function chordFits(chord: string, pressed: PressedKey): boolean {
   // A sign such as "?" needs Shift on some keyboards and not on others; only letters and named keys care.
   const caresForShift = key.length > 1 || /^\p{L}$/u.test(key)
   if (caresForShift && wants('Shift') !== pressed.shiftKey) return false
+  // With Shift a digit key says another sign on most keyboards, so its place decides.
+  if (wants('Shift') && /^\d$/.test(key)) return pressed.shiftKey && pressed.code === `Digit${key}`
   const name = key === 'Space' ? ' ' : key
   return pressed.key.toLowerCase() === name.toLowerCase()
 }

@@ -87,6 +87,29 @@ export function relatedFindingIds(
   }
 }
 
+/** Readings that belong to the selection: the selected one, or those of the selected facet or finding, or shown by the selected photos. */
+export function relatedReadingIds(selection: Selection, job: Pick<Records, 'readings'>): ReadonlySet<ReadingId> {
+  const chosen = (fits: (reading: Records['readings'][number]) => boolean) =>
+    new Set(job.readings.filter(fits).map((reading) => reading.id))
+  switch (selection.kind) {
+    case 'none':
+    case 'video':
+    case 'cue':
+    case 'entry':
+      return new Set()
+    case 'photos': {
+      const ids = new Set(selection.ids)
+      return chosen((reading) => reading.photoIds.some((id) => ids.has(id)))
+    }
+    case 'facet':
+      return chosen((reading) => reading.facetId === selection.id)
+    case 'finding':
+      return chosen((reading) => reading.findingId === selection.id)
+    case 'reading':
+      return chosen((reading) => reading.id === selection.id)
+  }
+}
+
 /** Facets that belong to the selection: the selected one, or where the selected photos, finding or reading are, or named by a log entry. */
 export function relatedFacetIds(
   selection: Selection,

@@ -1,9 +1,9 @@
 import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react'
 import type { LogEntry } from '../../app/evidence/log-entry.ts'
-import type { FacetId, FindingId, JobId, PhotoId } from '../../app/job/ids.ts'
+import type { FacetId, FindingId, JobId, PhotoId, ReadingId } from '../../app/job/ids.ts'
 import { useDesk } from '../client/client-context.tsx'
 import { useJob } from './job-state.tsx'
-import { relatedFacetIds, relatedFindingIds, relatedPhotoIds, type Selection } from './relations.ts'
+import { relatedFacetIds, relatedFindingIds, relatedPhotoIds, relatedReadingIds, type Selection } from './relations.ts'
 
 export { type Selection } from './relations.ts'
 
@@ -49,6 +49,7 @@ export interface Related {
   readonly photoIds: ReadonlySet<PhotoId>
   readonly findingIds: ReadonlySet<FindingId>
   readonly facetIds: ReadonlySet<FacetId>
+  readonly readingIds: ReadonlySet<ReadingId>
 }
 
 /** What every view highlights: the selected records and those they belong together with. */
@@ -60,6 +61,7 @@ export function useRelated(): Related {
       photoIds: relatedPhotoIds(selection, job, entry),
       findingIds: relatedFindingIds(selection, job, entry),
       facetIds: relatedFacetIds(selection, job, entry),
+      readingIds: relatedReadingIds(selection, job),
     }),
     [selection, job, entry],
   )

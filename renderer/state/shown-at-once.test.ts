@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { jobSnapshotSchema } from '../../app/contract/jobs.ts'
 import { emptyJobSheet } from '../../app/job/sheet.ts'
-import { withTagsAtOnce } from './shown-at-once.ts'
+import { withTagsAtOnce, withUndoAtOnce } from './shown-at-once.ts'
 import { testPhoto } from './test-photo.ts'
 
 const snapshot = jobSnapshotSchema.parse({
@@ -44,5 +44,14 @@ describe('withTagsAtOnce', () => {
 
   it('leaves the job alone when the tags are not right', () => {
     expect(withTagsAtOnce(snapshot, { photoIds: ['a'], set: { caption: 'x'.repeat(3000) } })).toBe(snapshot)
+  })
+})
+
+describe('withUndoAtOnce', () => {
+  it('offers to undo the edit under way and nothing to do again, and leaves the rest of the job as it is', () => {
+    const { history, ...rest } = withUndoAtOnce({ ...snapshot, history: { undo: null, redo: 'Tag photo P-002' } })
+    expect(history.undo).not.toBeNull()
+    expect(history.redo).toBeNull()
+    expect(rest.photos).toBe(snapshot.photos)
   })
 })

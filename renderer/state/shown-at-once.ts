@@ -17,3 +17,11 @@ export function withTagsAtOnce(
   const retag = (photo: Photo): Photo => ({ ...photo, tags: patchedTags(photo.tags, patch.data) })
   return { ...snapshot, photos: snapshot.photos.map((photo) => (tagged.has(photo.id) ? retag(photo) : photo)) }
 }
+
+/**
+ * A job with an edit under way, which can be undone from the moment it was made: an undo pressed before the desk has
+ * answered would otherwise find nothing to undo.
+ */
+export function withUndoAtOnce(snapshot: JobSnapshot): JobSnapshot {
+  return { ...snapshot, history: { undo: 'being saved', redo: null } }
+}

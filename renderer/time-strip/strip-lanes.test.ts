@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { cameraName } from '../../app/evidence/camera-name.ts'
 import { findingSchema } from '../../app/evidence/finding.ts'
+import { jobSchema } from '../../app/job/job.ts'
+import { readingSchema } from '../../app/fieldtest/reading.ts'
 import { narrationSchema } from '../../app/narration/narration.ts'
 import { cameraSchema } from '../../app/evidence/camera.ts'
 import { testPhoto } from '../state/test-photo.ts'
@@ -39,8 +41,26 @@ const narration = narrationSchema.parse({
   start: { kind: 'recorded', instantMs: 1000 },
 })
 
+const jobIn = (timeZone: string) =>
+  jobSchema.parse({ id: 'j', number: '1', createdAtMs: 0, sheet: { property: { timeZone } }, frame: {} })
+const none = { job: jobIn(''), videos: [], findings: [], readings: [], narrations: [] }
+
 describe('stripContent', () => {
-  const content = stripContent({ videos: [], photos, cameras, findings: [finding], narrations: [narration] })
+  const content = stripContent({ ...none, photos, cameras, findings: [finding], narrations: [narration] })
+
+  it('puts a reading at the time that was written down on the clock of the house, or at its first photo', () => {
+    const job = jobIn('America/New_York')
+    const readings = [
+      readingSchema.parse({ id: 'r1', number: 1, takenAt: '2026-07-01T10:40' }),
+      readingSchema.parse({ id: 'r2', number: 2, photoIds: ['p1', 'p3'] }),
+      readingSchema.parse({ id: 'r3', number: 3 }),
+    ]
+    const placed = stripContent({ ...none, job, photos, cameras, readings }).readings
+    expect(placed.map(({ reading, instantMs }) => [reading.number, instantMs])).toEqual([
+      [2, 500],
+      [1, Date.UTC(2026, 6, 1, 14, 40)],
+    ])
+  })
 
   it('gives each camera a lane in order of time, the first to work first', () => {
     expect(content.lanes.map((lane) => [lane.name, lane.photos.map((one) => one.photo.id)])).toEqual([
@@ -58,9 +78,7 @@ describe('stripContent', () => {
       { narrationId: 'n1', cue: 0, text: 'one cracked tile', instantMs: 1500, endMs: 1900 },
     ])
     const start = { kind: 'not-known' } as const
-    expect(
-      stripContent({ videos: [], photos, cameras, findings: [], narrations: [{ ...narration, start }] }).cues,
-    ).toEqual([])
+    expect(stripContent({ ...none, photos, cameras, narrations: [{ ...narration, start }] }).cues).toEqual([])
   })
 
   it('keeps photos without a time apart', () => {

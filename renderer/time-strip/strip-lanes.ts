@@ -1,10 +1,13 @@
 import type { JobSnapshot } from '../../app/contract/jobs.ts'
 import { cameraName } from '../../app/evidence/camera-name.ts'
 import type { Finding } from '../../app/evidence/finding.ts'
+import { jobZone } from '../../app/evidence/job-zone.ts'
 import type { Photo } from '../../app/evidence/photo.ts'
 import type { Video } from '../../app/evidence/video.ts'
 import { inWalkOrder, isPlacedByHand } from '../../app/evidence/walk-order.ts'
 import type { CameraId, NarrationId } from '../../app/job/ids.ts'
+import { readingInstantMs } from '../../app/fieldtest/reading-instant.ts'
+import type { Reading } from '../../app/fieldtest/reading.ts'
 import { recordingStartMs } from '../../app/narration/aligned.ts'
 
 /** A photo with a known time. */
@@ -32,6 +35,8 @@ export interface StripContent {
   readonly lanes: readonly Lane[]
   /** Findings at the time of the first of their photos. */
   readonly findings: readonly { readonly finding: Finding; readonly instantMs: number }[]
+  /** Readings at the time that was written down, or at their first photo's. */
+  readonly readings: readonly { readonly reading: Reading; readonly instantMs: number }[]
   readonly videos: readonly TimedVideo[]
   /** Cues of the narrations that are on the clock, by their start. */
   readonly cues: readonly TimedCue[]
@@ -56,8 +61,9 @@ export interface TimedCue {
 
 /** Sorts a job's photos into lanes by camera, and its findings onto the same ruler. */
 export function stripContent(
-  job: Pick<JobSnapshot, 'photos' | 'videos' | 'cameras' | 'findings' | 'narrations'>,
+  job: Pick<JobSnapshot, 'job' | 'photos' | 'videos' | 'cameras' | 'findings' | 'readings' | 'narrations'>,
 ): StripContent {
+  const zone = jobZone(job.job)
   const timed = job.photos.flatMap((photo) =>
     photo.time.instantMs === null ? [] : [{ photo, instantMs: photo.time.instantMs }],
   )
@@ -69,6 +75,12 @@ export function stripContent(
   return {
     lanes: lanesOf(timed, job.cameras),
     findings: findings.toSorted((a, b) => a.instantMs - b.instantMs),
+    readings: job.readings
+      .flatMap((reading) => {
+        const instantMs = readingInstantMs(reading, job.photos, zone)
+        return instantMs === null ? [] : [{ reading, instantMs }]
+      })
+      .toSorted((a, b) => a.instantMs - b.instantMs),
     videos: job.videos.flatMap((video) => {
       const fromMs = video.time.instantMs
       return fromMs === null ? [] : [{ video, fromMs, toMs: fromMs + video.file.durationMs }]

@@ -7,6 +7,7 @@ import { type Lane, nearestPhoto, type StripContent, type TimedPhoto } from './s
 import { PlacedMarks } from './placed-marks.tsx'
 import { rulerMarks } from './strip-ruler.ts'
 import { isInSight, type StripScale, type TimeWindow } from './strip-scale.ts'
+import { ReadingMarks } from './reading-marks.tsx'
 import { CueMarks } from './cue-marks.tsx'
 import styles from './time-strip.module.css'
 import { VideoBars } from './video-bars.tsx'
@@ -51,9 +52,12 @@ export function StripPicture({ content, clock, scale, onWindow }: PictureProps) 
       {content.lanes.map((lane, at) => (
         <LaneTicks key={lane.cameraId ?? ''} lane={lane} scale={scale} top={lanesTop + LANE_PX * at} series={at} />
       ))}
-      <VideoBars videos={content.videos} scale={scale} clock={clock} top={RULER_PX + LANE_PX} />
+      <VideoBars videos={content.videos} scale={scale} clock={clock} top={videosTopOf(content)} />
       <PlacedMarks content={content} scale={scale} heightPx={heightPx} />
       <FindingMarks content={content} scale={scale} />
+      {content.readings.length === 0 ? null : (
+        <ReadingMarks content={content} scale={scale} clock={clock} top={RULER_PX + LANE_PX} />
+      )}
       {content.cues.length === 0 ? null : <CueMarks content={content} scale={scale} top={cuesTopOf(content)} />}
       {hover === null ? null : <HoverLine x={scale.xOf(hover.instantMs)} heightPx={heightPx} />}
       {pointer.drawn === null ? null : (
@@ -69,9 +73,14 @@ export function StripPicture({ content, clock, scale, onWindow }: PictureProps) 
   )
 }
 
-/** Where the cues' row is: under the findings and, where there are any, the videos. */
-function cuesTopOf({ videos }: StripContent): number {
-  return RULER_PX + LANE_PX * (videos.length === 0 ? 1 : 2)
+/** Where the videos' row is: under the findings and, where there are any, the field tests. */
+function videosTopOf({ readings }: StripContent): number {
+  return RULER_PX + LANE_PX * (readings.length === 0 ? 1 : 2)
+}
+
+/** Where the cues' row is: under the videos, where there are any. */
+function cuesTopOf(content: StripContent): number {
+  return videosTopOf(content) + (content.videos.length === 0 ? 0 : LANE_PX)
 }
 
 /** Where the cameras' lanes begin. */

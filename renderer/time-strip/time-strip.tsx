@@ -84,6 +84,7 @@ function StripBody({ content, clock, window, onWindow }: BodyProps) {
     <div className={styles['body']}>
       <ul className={styles['names']} aria-hidden="true">
         <li>Findings</li>
+        {content.readings.length === 0 ? null : <li>Field tests</li>}
         {content.videos.length === 0 ? null : <li>Video</li>}
         {content.cues.length === 0 ? null : <li>Narration</li>}
         {content.lanes.map((lane) => (
@@ -113,9 +114,10 @@ function StripBody({ content, clock, window, onWindow }: BodyProps) {
 }
 
 /** Every moment that the strip has to hold. */
-function instantsOf({ lanes, videos, cues }: StripContent): readonly number[] {
+function instantsOf({ lanes, readings, videos, cues }: StripContent): readonly number[] {
   return [
     ...lanes.flatMap((lane) => lane.photos.map((one) => one.instantMs)),
+    ...readings.map((one) => one.instantMs),
     ...videos.flatMap(({ fromMs, toMs }) => [fromMs, toMs]),
     ...cues.map((one) => one.instantMs),
   ].toSorted((a, b) => a - b)

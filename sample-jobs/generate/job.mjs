@@ -8,6 +8,7 @@ import { GARAGE_FINDINGS } from './findings-garage.mjs'
 import { BACK_FINDINGS } from './findings-back.mjs'
 import { MARKS } from './marks.mjs'
 import { NARRATION_FILE, RECORDED_FROM } from './narration.mjs'
+import { SCOPE } from './price-book.mjs'
 import { READINGS } from './readings.mjs'
 import { SURVEY } from './field-survey.mjs'
 import { SHEET } from './job-sheet.mjs'
@@ -70,6 +71,7 @@ function describedJob() {
     readings: READINGS.map((r, i) => ({ number: i + 1, ...r, at: point(r.at), photos: (r.photos ?? []).map(fileOf) })),
     diary: DIARY,
     survey: SURVEY,
+    scope: SCOPE,
     weather: WEATHER,
   }
 }

@@ -13,6 +13,7 @@ import { writePhoto } from './photo-file.mjs'
 import { WALK, fileName, shotOf } from './walk.mjs'
 import { writeJob } from './job.mjs'
 import { NARRATION_FILE, writeNarration } from './narration.mjs'
+import { writePriceBook } from './price-book.mjs'
 import { writeStationFiles } from './station-files.mjs'
 
 const { values } = parseArgs({
@@ -69,4 +70,5 @@ if (values.out === undefined) {
   await writeJob(join(jobFolder, 'job.json'))
   await writeNarration(join(jobFolder, 'narration', NARRATION_FILE))
   await writeStationFiles(jobFolder)
+  await writePriceBook(jobFolder)
 }

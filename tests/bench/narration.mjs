@@ -16,10 +16,18 @@ const { readNarration } = await load('/app/narration/read-narration.ts')
 const { marrowQuay } = await load('/tests/narration/marrow-quay.ts')
 
 const share = (value) => (value === null ? '    -' : value.toFixed(2).padStart(5))
-const sets = { development: 'dev', 'held out': 'held', 'nothing said': 'nothing' }
+const sets = {
+  development: 'dev',
+  'development 2': 'dev2',
+  'development 3': 'dev3',
+  fresh: 'fresh',
+  'nothing said': 'nothing',
+}
 console.log('set            field                      precision  recall   right  wrong  missed')
 for (const [name, beginning] of Object.entries(sets)) {
-  const { score, cues, silentCues, silentCuesWithDraft, differences } = scoreRuns(labelledRuns(beginning))
+  const runs = labelledRuns(beginning)
+  if (runs.length === 0) continue
+  const { score, cues, silentCues, silentCuesWithDraft, differences } = scoreRuns(runs)
   if (beginning !== 'nothing')
     for (const field of scoredFields) {
       const tally = score[field]

@@ -1,5 +1,6 @@
 import type { CaseFile } from '../../app/evidence/case-file.ts'
 import { emptySurvey } from '../../app/fieldtest/survey.ts'
+import { emptyScope } from '../../app/scope/scope-record.ts'
 import { NO_WEATHER } from '../../app/weather/weather-records.ts'
 import { aJob } from './records.ts'
 
@@ -15,6 +16,7 @@ export function aCaseFile(given: Partial<CaseFile> = {}): CaseFile {
     readings: [],
     survey: emptySurvey(),
     weather: NO_WEATHER,
+    scope: { choices: emptyScope(), book: null },
     narrations: [],
     ...given,
   }

@@ -23,10 +23,13 @@ const FOLDER = 'tests/narration/cues'
 const CUE_MS = 5000
 const GAP_MS = 900
 
-/** The runs of all files whose name begins so. */
-export function labelledRuns(beginning: string): readonly LabelledRun[] {
+/** Sets of cues by what they are for, as in README.md beside them; a set may have no files. */
+export type CueSet = 'dev' | 'dev2' | 'dev3' | 'fresh' | 'nothing'
+
+/** The runs of all files of a set: `dev-terse.txt`, or `nothing.txt`. */
+export function labelledRuns(set: CueSet): readonly LabelledRun[] {
   return readdirSync(FOLDER)
-    .filter((name) => name.startsWith(beginning) && name.endsWith('.txt'))
+    .filter((name) => name === `${set}.txt` || (name.startsWith(`${set}-`) && name.endsWith('.txt')))
     .toSorted()
     .flatMap((name) => runsOf(readFileSync(`${FOLDER}/${name}`, 'utf8')))
 }

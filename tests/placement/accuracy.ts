@@ -1,4 +1,5 @@
 import type { PhotoSuggestion, PlacementInput } from '../../app/evidence/placement/placement-input.ts'
+import { findingTellingPhotos } from '../../app/evidence/placement/telling-photos.ts'
 import { suggestFacets } from '../../app/evidence/placement/suggest-facets.ts'
 import { chanceFrom } from './chance.ts'
 import { simulatedHouse, type HouseKind } from './simulated-houses.ts'
@@ -18,6 +19,8 @@ export interface Condition {
   readonly manner: Manner
   readonly cameras: CameraConditions | ((seed: number) => CameraConditions)
   readonly confirmed: number
+  /** The program asks for the photos that tell most, a few at a time; by chance otherwise. */
+  readonly chosen?: 'asked'
   readonly speech: Speech | null
 }
 
@@ -73,8 +76,33 @@ export function judgedWalks(
     const kind = kinds[index % kinds.length]
     if (kind === undefined) return []
     const { walk, input } = makeWalk(condition, kind, seed)
-    return judge(walk, suggestFacets(input))
+    const known = condition.chosen === 'asked' ? askedOf(walk, input, condition.confirmed) : input
+    return judge(walk, suggestFacets(known))
   })
+}
+
+/** Photos that the program asks about before it listens to the answers; in the workstation it listens after each. */
+const ASKED_AT_ONCE = 3
+
+/** The walk with that many photos confirmed which the program asked for, each answered by what is true. */
+function askedOf(walk: RecordedWalk, input: PlacementInput, count: number): PlacementInput {
+  let known: PlacementInput = { ...input, confirmed: [] }
+  for (let left = count; left > 0; left -= ASKED_AT_ONCE) {
+    const asking = findingTellingPhotos(known.photos, suggestFacets(known), Math.min(left, ASKED_AT_ONCE))
+    const answers = finished(asking).flatMap(({ photoId }) => {
+      const place = walk.truth.get(photoId)
+      return place === undefined ? [] : [{ photoId, place, pin: null }]
+    })
+    known = { ...known, confirmed: [...known.confirmed, ...answers] }
+  }
+  return known
+}
+
+function finished<Result>(work: Generator<void, Result>): Result {
+  for (;;) {
+    const step = work.next()
+    if (step.done === true) return step.value
+  }
 }
 
 /** The share that is right. */

@@ -13,29 +13,31 @@ function judged(condition: Condition): readonly Judged[] {
   return found
 }
 describe('suggested facets on simulated walks over houses of ten facets', () => {
+  it('are right first time for 17 in 20 photos with positions 5 m off, once the 12 photos asked for are placed', () => {
+    expect(shareRight(judged(CONDITIONS.learned))).toBeGreaterThanOrEqual(0.85)
+  })
+
+  it('are right first time for 4 in 5 photos after a systematic offset of 6 m, once 12 are placed', () => {
+    expect(shareRight(judged(CONDITIONS.offset))).toBeGreaterThanOrEqual(0.8)
+  })
+
+  it('are hardly worse for that offset than without it', () => {
+    expect(shareRight(judged(CONDITIONS.offset))).toBeGreaterThanOrEqual(shareRight(judged(CONDITIONS.learned)) - 0.03)
+    expect(shareRight(judged(CONDITIONS.offset))).toBeGreaterThan(shareRight(judged(CONDITIONS.unconfirmed)) + 0.1)
+  })
+
   it('are right first time for 7 in 10 photos without any position, from narration and sequence', () => {
     expect(shareRight(judged(CONDITIONS.spoken))).toBeGreaterThanOrEqual(0.7)
   })
 
-  it('are hardly worse for a systematic offset of 6 m, once 12 photos are confirmed', () => {
-    expect(shareRight(judged(CONDITIONS.offset))).toBeGreaterThanOrEqual(shareRight(judged(CONDITIONS.learned)) - 0.03)
-    expect(shareRight(judged(CONDITIONS.offset))).toBeGreaterThan(shareRight(judged(CONDITIONS.unconfirmed)) + 0.03)
+  it('gain more from 12 photos that were asked for than from 12 drawn by chance, which serve 3 photos in 4', () => {
+    const byChance = shareRight(judged(CONDITIONS.learnedByChance))
+    expect(shareRight(judged(CONDITIONS.learned))).toBeGreaterThan(byChance + 0.03)
+    expect(byChance).toBeGreaterThanOrEqual(0.75)
   })
 
-  // What the project asks for and the method does not reach on these twelve walks, which tell it to some 2 points only: over
-  // 120 others (seeds from 900,001) the second share was 82.2 % with a standard error of 0.6, and met what is asked.
-  // A test that begins to fail here has become a success.
-  it.fails('are right first time for 85 % with positions 5 m off', () => {
-    expect(shareRight(judged(CONDITIONS.learned))).toBeGreaterThanOrEqual(0.85)
-  })
-  it.fails('are right first time for 80 % after a systematic offset of 6 m', () => {
-    expect(shareRight(judged(CONDITIONS.offset))).toBeGreaterThanOrEqual(0.8)
-  })
-
-  it('are right first time for 3 in 4 with positions 5 m off, and for 7 in 10 of a sparse walk', () => {
-    expect(shareRight(judged(CONDITIONS.learned))).toBeGreaterThanOrEqual(0.75)
-    expect(shareRight(judged(CONDITIONS.offset))).toBeGreaterThanOrEqual(0.75)
-    expect(shareRight(judged(CONDITIONS.sparse))).toBeGreaterThanOrEqual(0.7)
+  it('are right first time for 3 photos in 4 of a sparse walk', () => {
+    expect(shareRight(judged(CONDITIONS.sparse))).toBeGreaterThanOrEqual(0.75)
   })
 
   it('are as sure as they are right, within 10 points on the mean', () => {

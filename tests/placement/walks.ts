@@ -8,7 +8,8 @@ import type { CameraConditions, Speech } from './simulated-records.ts'
  * ("two wings in front", "gabled with three wings", "three gables") with seeds 1 to 1,100.
  *
  * Walks are of some 300 photos, thing after thing with an overview, a mid and a close one, unless the condition says sparse:
- * some 90 single photos. Both go over every facet once, and are confirmed at 12 photos drawn by chance.
+ * some 90 single photos. Both go over every facet once, and are confirmed at 12 photos: those that the
+ * program asks for, or where the condition says so 12 drawn by chance.
  */
 export const TEST: readonly HouseKind[] = ['wing front and back', 'wing front and side', 'wings and a porch']
 
@@ -39,6 +40,14 @@ export const CONDITIONS = {
     manner: 'things',
     cameras: (seed) => ({ ...PHONE, lastingOffsetM: upTo3M(seed) }),
     confirmed: 12,
+    chosen: 'asked',
+    speech: null,
+  },
+  learnedByChance: {
+    name: 'same, the 12 drawn by chance',
+    manner: 'things',
+    cameras: (seed) => ({ ...PHONE, lastingOffsetM: upTo3M(seed) }),
+    confirmed: 12,
     speech: null,
   },
   fresh: {
@@ -46,10 +55,19 @@ export const CONDITIONS = {
     manner: 'things',
     cameras: (seed) => ({ ...PHONE, slowShare: 0, lastingOffsetM: upTo3M(seed) }),
     confirmed: 12,
+    chosen: 'asked',
     speech: null,
   },
   offset: {
     name: '6 m systematic offset, learned from 12',
+    manner: 'things',
+    cameras: { ...PHONE, lastingOffsetM: 6 },
+    confirmed: 12,
+    chosen: 'asked',
+    speech: null,
+  },
+  offsetByChance: {
+    name: 'same, the 12 drawn by chance',
     manner: 'things',
     cameras: { ...PHONE, lastingOffsetM: 6 },
     confirmed: 12,
@@ -67,6 +85,7 @@ export const CONDITIONS = {
     manner: 'singles',
     cameras: (seed) => ({ ...PHONE, lastingOffsetM: upTo3M(seed) }),
     confirmed: 12,
+    chosen: 'asked',
     speech: null,
   },
   sparseOffset: {
@@ -74,6 +93,7 @@ export const CONDITIONS = {
     manner: 'singles',
     cameras: { ...PHONE, lastingOffsetM: 6 },
     confirmed: 12,
+    chosen: 'asked',
     speech: null,
   },
   known: {
@@ -81,6 +101,7 @@ export const CONDITIONS = {
     manner: 'things',
     cameras: { ...PHONE, errorM: PHONE.errorM * Math.sqrt(1 - PHONE.slowShare), slowShare: 0 },
     confirmed: 12,
+    chosen: 'asked',
     speech: null,
   },
   twoCameras: {
@@ -88,6 +109,7 @@ export const CONDITIONS = {
     manner: 'things',
     cameras: (seed) => ({ ...PHONE, lastingOffsetM: upTo3M(seed), secondCamera: 0.3 }),
     confirmed: 12,
+    chosen: 'asked',
     speech: null,
   },
   missing: {
@@ -95,6 +117,7 @@ export const CONDITIONS = {
     manner: 'things',
     cameras: (seed) => ({ ...PHONE, lastingOffsetM: upTo3M(seed), missing: 0.25 }),
     confirmed: 12,
+    chosen: 'asked',
     speech: null,
   },
   unconfirmed: {

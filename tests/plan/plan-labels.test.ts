@@ -47,13 +47,13 @@ function roofOver([outer = [], ...courtyards]: readonly (readonly PlanPoint[])[]
 
 describe('the lengths of a roof’s outside', () => {
   it('are those of the house: the two rakes of a gable wall are one length', () => {
-    const { lengths } = planLabels(plan(gable(40, 24, 5)), 12, true)
+    const { lengths } = planLabels(plan(gable(40, 24, 5)), 12, { lengths: true, marks: [] })
     expect(lengths.map(({ text }) => text).toSorted()).toEqual(['24′ 0″', '24′ 0″', '40′ 0″', '40′ 0″'])
   })
 
   it('stand outside, beside their edges', () => {
     const drawing = plan(hip(40, 24, 5))
-    const { lengths } = planLabels(drawing, 12, true)
+    const { lengths } = planLabels(drawing, 12, { lengths: true, marks: [] })
     expect(lengths).toHaveLength(4)
     for (const { at: place } of lengths) {
       const point = { xFt: place.x / 12, yFt: -place.y / 12 }
@@ -63,7 +63,8 @@ describe('the lengths of a roof’s outside', () => {
 
   it('go as the plan gets smaller, the shorter ones first, until none is left', () => {
     const long = plan(hip(160, 24, 5))
-    const shownAt = (scale: number) => planLabels(long, scale, true).lengths.map(({ text }) => text)
+    const shownAt = (scale: number) =>
+      planLabels(long, scale, { lengths: true, marks: [] }).lengths.map(({ text }) => text)
     expect(shownAt(3)).toHaveLength(4)
     // At 0.9 pixels a foot the words are longer than the sides of 24 ft, but not than those of 160 ft.
     expect(new Set(shownAt(0.9))).toEqual(new Set(['160′ 0″']))
@@ -71,14 +72,14 @@ describe('the lengths of a roof’s outside', () => {
   })
 
   it('can be switched off', () => {
-    expect(planLabels(plan(gable(40, 24, 5)), 12, false).lengths).toEqual([])
+    expect(planLabels(plan(gable(40, 24, 5)), 12, { lengths: false, marks: [] }).lengths).toEqual([])
   })
 })
 
 describe('the letters of facets', () => {
   it('stand inside their facets while there is room', () => {
     const drawing = plan(hip(40, 24, 5))
-    for (const { facet, at: place, leadsTo } of planLabels(drawing, 12, true).facets) {
+    for (const { facet, at: place, leadsTo } of planLabels(drawing, 12, { lengths: true, marks: [] }).facets) {
       expect(leadsTo).toBeNull()
       expect(containsPoint(facet.outline, { xFt: place.x / 12, yFt: -place.y / 12 })).toBe(true)
     }
@@ -87,7 +88,7 @@ describe('the letters of facets', () => {
   it('stand off the roof beside a sliver, with a line that leads into it', () => {
     const sliver: Face = { corners: at('0,-0.6 40,-0.6 40,0 0,0'), pitch: 5, down: DOWN }
     const drawing = plan([...gable(40, 24, 5), sliver])
-    const [led] = planLabels(drawing, 10, true).facets.filter(({ leadsTo }) => leadsTo !== null)
+    const [led] = planLabels(drawing, 10, { lengths: true, marks: [] }).facets.filter(({ leadsTo }) => leadsTo !== null)
     expect(led?.facet.outline).toEqual(drawing.facets[2]?.outline)
     expect(led?.leadsTo?.y).toBeCloseTo(3, 6)
   })
@@ -107,7 +108,7 @@ describe('the letters of facets', () => {
         roofs += 1
         const drawing = drawn(facets, pins)
         for (const scale of [0.5, 2, 5, 12, 40]) {
-          expect(overlaps(planLabels(drawing, scale, true), drawing, scale)).toBe(0)
+          expect(overlaps(planLabels(drawing, scale, { lengths: true, marks: [] }), drawing, scale)).toBe(0)
         }
       }),
       { numRuns: 80 },

@@ -18,6 +18,8 @@ import { takingNarrationIn } from './steps/taking-narration-in.ts'
 import { takingPhotosIn } from './steps/taking-photos-in.ts'
 import { tracingAnImage } from './steps/tracing-an-image.ts'
 import { testingTiles } from './steps/testing-tiles.ts'
+import { readingTheWeather } from './steps/reading-the-weather.ts'
+import { pricingTheWork } from './steps/pricing-the-work.ts'
 import type { Work } from './steps/work.ts'
 import { workingWithVideo } from './steps/working-with-video.ts'
 import { tellingTheTime } from './steps/telling-the-time.ts'
@@ -91,6 +93,9 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   describe('field tests', () => {
     testingTiles(work)
   })
+  describe('scope and cost', () => {
+    pricingTheWork(work)
+  })
   describe('the packet', () => {
     issuingThePacket(work)
   })
@@ -108,6 +113,10 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('a phone with a video', () => {
     workingWithVideo(work)
+  })
+
+  describe('the weather', () => {
+    readingTheWeather(work)
   })
 
   it('nothing was complained of in the console, and nothing was asked of the network', () => {

@@ -70,6 +70,7 @@ function typedTexts(caseFile: CaseFile): readonly TypedText[] {
       text: note,
     })),
     ...surveyTexts(caseFile),
+    ...scopeTexts(caseFile),
     ...caseFile.cameras.map(({ id, clock }) => ({
       place: { kind: 'job' } as const,
       field: `camera.${id}`,
@@ -96,6 +97,18 @@ function surveyTexts({ survey }: CaseFile): readonly TypedText[] {
     one('ownCriteria', 'own criteria', own.join('\n')),
     one('instruments', 'instruments', survey.instruments.map(({ certificate }) => certificate).join('\n')),
   ]
+}
+
+function scopeTexts({ scope }: CaseFile): readonly TypedText[] {
+  const { isOffered, changes, own, percentages, stated } = scope.choices
+  if (!isOffered) return []
+  const text = [
+    ...changes.flatMap(({ leftOutBecause, byHand }) => [leftOutBecause ?? '', byHand?.why ?? '']),
+    ...own.flatMap(({ words, source }) => [words, source]),
+    ...percentages.map(({ name }) => name),
+    stated.weightSource,
+  ].join('\n')
+  return [{ place: { kind: 'scope' }, field: 'scope', called: 'Scope', text }]
 }
 
 function sheetTexts({ job }: CaseFile): readonly TypedText[] {

@@ -37,7 +37,6 @@ const SIDES: Readonly<Record<string, SideWord>> = {
   lefthand: 'left',
   righthand: 'right',
   backside: 'back',
-  frunt: 'front',
 }
 const NOUN =
   /^(side|sides|slope|slopes|face|roof|plane|section|elevation|pitch|field|facet|hand|part|half|end|portion|third|quarter|wing|corner|area|edge|one)$/
@@ -48,7 +47,7 @@ const BEFORE =
   /^(the|on|to|our|your|my|in|at|onto|of|over|around|round|in|lower|upper|far|now|house|this|toward|towards|from|then|up)$/
 const LEAD =
   /^(on|to|at|over|above|in|around|onto|up|near|by|along|the|of|from|down|out|here|back|toward|towards|coming|moving|going|heading|right|just|round|side|next|beside|inside|under|below|across|lower|upper|far|all)$/
-const OVER = /^(on|over|above|onto|at|up|across|from|atop|around|of|to|behind)$/
+const OVER = /^(on|over|above|onto|at|up|across|along|from|atop|around|of|to|behind)$/
 const NEAR = /^(by|near|beside|next|against|past|below|under|toward|towards)$/
 
 /**
@@ -161,7 +160,7 @@ function sidesAt(words: readonly SpokenWord[], at: number, landmarks: ReadonlySe
   if (words.slice(Math.max(0, at - 3), at).some(({ stem }) => stem === 'fac')) return null
   const before = words[at - 1]?.text ?? ''
   const isOnPiece =
-    PIECE_NOUN.test(after) &&
+    PIECE_NOUN.test(after === 'hand' ? (words[end + 1]?.text ?? '') : after) &&
     sides.length === 1 &&
     !/^(of the|of this|of that)? ?(slope|roof|house|side|front|back|left|right|whole)/.test(
       words

@@ -5,6 +5,7 @@ import type { Marks } from './marks.ts'
 import { measurementsOf } from './measures-of.ts'
 import { type HeldDraft, rangesOf, type Reading } from './reading.ts'
 import { componentOf, isEdge } from './said-part.ts'
+import { runsToFastener } from './signs-of.ts'
 import type { Weighed } from './suppressed.ts'
 
 /** Sentences after which a bare measure or opinion no longer belongs to the draft before. */
@@ -29,13 +30,21 @@ export function amend(reading: Reading, marks: Marks, { weighing, places }: Said
   const { last } = reading
   if (last?.draft == null || reading.sentence - last.sentence > NEAR_SENTENCES) return false
   const before = last.draft
-  const isCorrection = weighing.correctAt !== null
+  // "A broken tile here, oh no, only dirt" corrects itself, not what was said before.
+  const { correctAt } = weighing
+  const isCorrection = correctAt !== null && !marks.signs.some(({ at }) => at < correctAt)
   let draft: Draft = before
   if (isCorrection) draft = corrected(reading, marks, { draft, places })
+  else if (draft.extent === null) draft = countedAfter(marks, draft)
+  draft = crackedTo(marks, draft)
   draft = measuredAgain(marks, { draft, isCorrection, sign: last.sign })
   if (weighing.opinionFrom !== null && isAbout(marks))
     draft = { ...draft, opinion: joinedText(draft.opinion, opinionOf(reading, marks, weighing)) }
-  if (draft === before) return false
+  if (draft === before) {
+    if (!isCorrection || !isOtherThing(marks) || places.length > 0 || weighing.signs.length > 0) return false
+    retract(reading, last)
+    return true
+  }
   last.draft = {
     ...draft,
     ...withSentence(reading, draft, rangesOf(marks.words, [{ at: 0, length: marks.words.length }])),
@@ -75,6 +84,25 @@ function corrected(
   }
 }
 
+/** "One tile." after "Lifts two inches at thirty pounds.": a count by itself belongs to what was just reported. */
+function countedAfter({ words, counts, signs, measures }: Marks, draft: Draft): Draft {
+  const [count] = counts
+  if (count === undefined || counts.length > 1 || signs.length > 0 || measures.length > 0) return draft
+  if (words.length > count.length + 3) return draft
+  return { ...draft, extent: { value: { kind: count.kind, count: count.count }, from: rangesOf(words, [count]) } }
+}
+
+/** "It runs up to the nail" says how a crack runs that was reported without saying so. */
+function crackedTo({ words }: Marks, draft: Draft): Draft {
+  if (!draft.otherConditions.includes('crack-to-fastener') || !runsToFastener(words)) return draft
+  return {
+    ...draft,
+    condition: { ...draft.condition, value: 'crack-to-fastener' },
+    otherConditions: [],
+    crackPath: 'to-fastener',
+  }
+}
+
 /** Measures said in a sentence of their own; corrected ones take the place of those before. */
 function measuredAgain(
   marks: Marks,
@@ -96,6 +124,14 @@ function measuredAgain(
   const replaced = new Set(found.map(({ value }) => value.what))
   const kept = isCorrection ? draft.measurements.filter(({ value }) => !replaced.has(value.what)) : draft.measurements
   return { ...draft, measurements: [...kept, ...found] }
+}
+
+/** "No, they're cut tiles": what was seen is something else. */
+function isOtherThing({ words, counts, measures }: Marks): boolean {
+  const isSaidOfIt = words.some(
+    ({ text }, at) => /^(it|that|this|they|those|these)$/.test(text) && words[at + 1]?.stem === 'be',
+  )
+  return isSaidOfIt && counts.length === 0 && measures.length === 0
 }
 
 /** An opinion about what was just reported points at it, or is short. */

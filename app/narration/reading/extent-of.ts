@@ -1,10 +1,11 @@
 import type { Extent } from '../../evidence/finding.ts'
 import { isCounted } from '../words/component-words.ts'
+import type { Sign } from '../words/condition-words.ts'
 import { phrases } from '../words/phrases.ts'
 import type { Marks } from './marks.ts'
 import type { Observation } from './observe.ts'
 import type { Span } from './quantities.ts'
-import { isOnePiece } from './said-part.ts'
+import { isOnePiece, isUnit, type PartMark } from './said-part.ts'
 
 type Vague = 'several' | 'whole-facet' | 'examples'
 
@@ -13,12 +14,13 @@ const VAGUE = phrases<Vague>([
     'several',
     `several; some; few; a few; handful; many; bunch; a lot; lots; plenty; multiple; numerous; ton; load; various;
     quite a few|bunch|number|lot; a number of; dozens; here and there; scattered; half of|the; most; a good
-    many|few|deal|handful|number; others`,
+    many|few|deal|handful|number; others; whole row|line|string|bunch|run|patch of`,
   ],
   [
     'whole-facet',
     `whole|entire slope|side|roof|face|section|thing|facet|plane|field|area|back|front; every
-    tile|one|cap|last|single; all of it|them|these|those|the; all over|throughout; all the tile|cap|way; throughout;
+    tile|one|cap|last|single; all of it|them|these|those|the; all over|throughout; all the|of|these|those **
+    tile|cap|shingle|panel|nail|screw|fastener; throughout;
     everywhere; just about|practically|nearly everything|every|all; everything; all these|those; across the
     whole|entire; wall to wall; top to bottom`,
   ],
@@ -66,6 +68,7 @@ function counted(marks: Marks, observation: Observation, correctAt: number | nul
   if (
     observation.part !== null &&
     !isCounted(observation.part.said) &&
+    !observation.part.isPlural &&
     !/^(place|spot|area|section|piece)/.test(marks.words[chosen.at + chosen.length]?.text ?? '')
   )
     return null
@@ -134,25 +137,48 @@ function isOnlySome(marks: Marks, { at, length }: Span): boolean {
   )
 }
 
-/** "A cracked tile", "this tile", "another one". */
-function single(marks: Marks, { part, signAt, component, condition }: Observation): SaidExtent | null {
+/** Conditions that are said of a kind of tile rather than of one. */
+const OF_A_KIND: ReadonlySet<string> = new Set(['sound', 'surface-ageing', 'discontinued-profile', 'not-accessible'])
+
+/** What is one on one tile: "a crack", "this broken corner". */
+const ONE_A_TILE: ReadonlySet<Sign> = new Set<Sign>(['crack', 'crack-to-fastener', 'across', 'corner', 'chip', 'break'])
+
+/**
+ * "A cracked tile", "this tile", "another one", and of whole pieces "the cap" and "tile out" too. "The fastener" and "the
+ * foam" leave open how many.
+ */
+function single(marks: Marks, observation: Observation): SaidExtent | null {
+  const { part, signAt, component, condition } = observation
   if (component === 'other' || component === 'mortar-bed') return null
-  const from = part ?? {
-    at: signAt.at,
-    said: 'field-tile' as const,
-    isPlural: false,
-    length: 1,
-    stands: 'head' as const,
-  }
   if (part !== null && !isOnePiece(part)) return null
-  for (let at = from.at - 1; at >= Math.max(0, from.at - 4); at -= 1) {
+  const isPiece = isUnit(component) && !OF_A_KIND.has(condition)
+  const from = part?.at ?? signAt.at
+  for (let at = from - 1; at >= Math.max(0, from - 4); at -= 1) {
     const word = marks.words[at]
-    if (word === undefined || marks.words[at + 1]?.parted === 'strong') return null
-    if (word.text === 'the' && (part === null || part.stands !== 'head' || condition === 'sound')) return null
+    if (word === undefined || marks.words[at + 1]?.parted === 'strong') break
+    if (word.text === 'the' && (part === null || !isPiece)) return null
     if (/^(a|an|another|this|that|the)$/.test(word.text)) {
-      const isPart = part !== null || /^(one)$/.test(marks.words[at + 1]?.text ?? '') || word.text === 'another'
-      return isPart ? { extent: { kind: 'exactly', count: 1 }, at: { at, length: 1 } } : null
+      const isOne =
+        part !== null ||
+        marks.words[at + 1]?.text === 'one' ||
+        word.text === 'another' ||
+        (isPiece && ONE_A_TILE.has(signAt.value))
+      return isOne ? { extent: { kind: 'exactly', count: 1 }, at: { at, length: 1 } } : null
     }
   }
-  return null
+  return part !== null && isPiece && part.said !== 'nose' && isBare(marks, part)
+    ? { extent: { kind: 'exactly', count: 1 }, at: { at: part.at, length: part.length } }
+    : null
+}
+
+/** "Tile out", "loose field tile": terse people leave the article out, so that the piece stands near its clause's start. */
+function isBare({ words, clauses }: Marks, { at, stands }: PartMark): boolean {
+  const before = words.slice(clauses.indexOf(clauses[at] ?? 0), at)
+  return (
+    stands === 'head' &&
+    before.length <= 3 &&
+    !before.some(({ text }) =>
+      /^(no|any|every|each|all|some|of|the|these|those|most|both|many|is|are|was|were)$/.test(text),
+    )
+  )
 }

@@ -1,11 +1,12 @@
 import { saidPlaces, type SaidPlace } from '../places/said-place.ts'
 import { partPhrases } from '../words/component-words.ts'
-import { type Sign, signPhrases } from '../words/condition-words.ts'
+import type { Sign } from '../words/condition-words.ts'
 import { asMeant } from '../words/misheard.ts'
 import type { Found } from '../words/phrases.ts'
 import type { Sentence, SpokenWord } from '../words/spoken-words.ts'
 import { quantitiesOf, type Quantities } from './quantities.ts'
 import { type PartMark, standingOf } from './said-part.ts'
+import { signsOf } from './signs-of.ts'
 import { type Stance, stancePhrases } from './stance-words.ts'
 
 /** Everything that was found in a sentence, by position of its words. */
@@ -18,9 +19,6 @@ export interface Marks extends Quantities {
   readonly stances: readonly Found<Stance>[]
   readonly places: readonly SaidPlace[]
 }
-
-/** People move and come down too; only of a part does that say that it has slipped. */
-const MOVES = /^(mov|drop|work|travel|com|rid|walk|run|kick|shift)$/
 
 /** Words that begin a clause although no comma is written. */
 const CLAUSE_WORDS =
@@ -35,31 +33,20 @@ export function marksOf(sentence: Sentence, landmarks: ReadonlySet<string>, hear
     .all(words)
     .filter(
       ({ at, length }) =>
-        !inPlace(at + length - 1) && !(words[at + length - 1]?.stem === 'til' && words[at + length]?.text === 'roof'),
+        !inPlace(at + length - 1) &&
+        !(length === 1 && isVerb(words[at])) &&
+        !(words[at + length - 1]?.stem === 'til' && words[at + length]?.text === 'roof'),
     )
     .map(({ value, at, length }): PartMark => {
       const last = words[at + length - 1]?.text ?? ''
       return { said: value, at, length, stands: standingOf(words, at), isPlural: /[^s]s$/.test(last) }
     })
   const quantities = quantitiesOf(words)
-  const every = signPhrases.every(words)
-  // "Moves under a hand" is loose; only "moves" by itself says that something has slipped.
-  const stances = stancePhrases.every(words)
-  const acrossAt = every.filter(({ value }) => value === 'across')
-  const signs = every.filter((sign) => {
-    if (sign.value === 'slip' && MOVES.test(words[sign.at]?.stem ?? '') && !hasSubject(words, parts, sign.at))
-      return false
-    if (sign.value === 'slip') return !every.some((other) => other.at === sign.at && other.length > sign.length)
-    // "Corner to corner" is no broken corner, and "scratch that" no scratch.
-    if (sign.value === 'corner')
-      return !acrossAt.some(
-        (across) =>
-          across.at < sign.at + sign.length &&
-          sign.at < across.at + across.length &&
-          words[across.at]?.text === 'corner',
-      )
-    return !stances.some(({ value, at }) => value === 'retract' && at === sign.at)
-  })
+  // "The weather side" is a place.
+  const stances = stancePhrases
+    .every(words)
+    .filter(({ value, at, length }) => value !== 'cause' || words[at + length]?.text !== 'side')
+  const signs = signsOf({ words, parts, stances })
   return {
     words,
     places,
@@ -76,12 +63,9 @@ export function marksOf(sentence: Sentence, landmarks: ReadonlySet<string>, hear
   }
 }
 
-/** A part before the word, or a piece that is pointed at: "this one moved down". */
-function hasSubject(words: readonly SpokenWord[], parts: readonly PartMark[], at: number): boolean {
-  return (
-    parts.some((part) => part.at < at) ||
-    words.slice(0, at).some(({ text }) => /^(one|ones|two|three|four|several|few|they|some)$/.test(text))
-  )
+/** "Glued" and "nailed" name no glue and no nail. */
+function isVerb(word: SpokenWord | undefined): boolean {
+  return word !== undefined && word.text.length > 4 && word.text.endsWith('ed') && word.text.startsWith(word.stem)
 }
 
 /** Parts a sentence at commas and joining words, but not inside "two and a half" or "back and forth". */

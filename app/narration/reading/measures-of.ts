@@ -61,14 +61,15 @@ function keyOf(
   const says = (...stems: string[]) => stems.some((stem) => near.includes(stem))
   const isCrack = signs.some((sign) => CRACKS.has(sign))
   if (condition === 'pad-released') return before.includes('pad-length-in') ? 'pad-width-in' : 'pad-length-in'
-  if (says('bar', 'expos') && measures.includes('bared-exposure-in')) return 'bared-exposure-in'
+  if (says('bar', 'expos', 'strip') && measures.includes('bared-exposure-in')) return 'bared-exposure-in'
   if (says('lift', 'rise', 'rais') && measures.includes('lift-in')) return 'lift-in'
   if (says('slip', 'slid', 'mov', 'drop', 'shift') && measures.includes('slip-in')) return 'slip-in'
   if (isCrack && says('long', 'length')) return 'crack-length-in'
   if ((says('wid', 'open', 'gap', 'apart') || at.value <= 0.5) && measures.includes('crack-width-in'))
     return 'crack-width-in'
   if (says('gap', 'open', 'apart', 'away', 'off') && measures.includes('gap-in')) return 'gap-in'
-  return measures.find((key) => key.endsWith('-in')) ?? null
+  // How wide the hole of a missing tile is says nothing of the strip that was bared.
+  return measures.find((key) => key.endsWith('-in') && key !== 'bared-exposure-in') ?? null
 }
 
 const CRACKS: ReadonlySet<Sign> = new Set<Sign>(['crack', 'crack-to-fastener', 'break', 'across', 'lock'])

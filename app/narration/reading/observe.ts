@@ -5,7 +5,8 @@ import type { Found } from '../words/phrases.ts'
 import { conditionOf, fitsPart, hasCollar, impliedPart, otherReadings } from './condition-of.ts'
 import type { Marks } from './marks.ts'
 import { componentOf, edgeOf, isEdge, isUnit, type PartMark, unitOf } from './said-part.ts'
-import type { Weighed } from './suppressed.ts'
+import { isToolOf, type Weighed } from './suppressed.ts'
+import { withoutDoubles } from './without-doubles.ts'
 
 /** What earlier sentences leave to this one. */
 export interface Before {
@@ -84,7 +85,7 @@ interface Chosen {
 
 function chosenParts(sign: Found<Sign>, sighting: Sighting): readonly Chosen[] {
   const named = namedPart(sign, sighting)
-  if (named.length > 0) return named
+  if (named.length > 0) return named.filter(({ part }) => part === null || !isNamedAsPlace(sign, part, sighting))
   if (sign.value === 'weakly-sound') return []
   const unnamed = unnamedPart(sign, sighting)
   return unnamed === null ? [] : [unnamed]
@@ -106,9 +107,10 @@ function namedPart(sign: Found<Sign>, sighting: Sighting): readonly Chosen[] {
     () => heads,
     () => parts.filter((part) => isFreeBefore(part, own, sighting) && !isEdge(part.said)),
     () => inOwn.filter(({ stands, said }) => stands === 'head' && isEdge(said)),
-    () => inOwn.filter(({ stands, said }) => stands === 'on' || (stands === 'near' && !isEdge(said))),
+    () => inOwn.filter(({ stands }) => stands === 'on'),
     () => parts.filter((part) => isFreeAfter(part, own, sighting)),
     () => parts.filter((part) => isFreeBefore(part, own, sighting) && isEdge(part.said)),
+    () => inOwn.filter(({ stands, said }) => stands === 'near' && !isEdge(said) && !isReference(sign, said, sighting)),
   ]
   for (const order of orders) {
     const fitting = byDistance(order()).find((part) => withPart(sign, [part], sighting).length > 0)
@@ -121,6 +123,25 @@ function distance(part: PartMark, sign: Found<Sign>): number {
   const end = part.at + part.length
   if (end <= sign.at) return sign.at - end
   return part.at >= sign.at + sign.length ? part.at - sign.at - sign.length + 1.5 : 0
+}
+
+/** What lies near a tile's damage only says where it is. */
+function isReference({ value }: Found<Sign>, said: PartMark['said'], { before }: Sighting): boolean {
+  return (
+    value !== 'debris' &&
+    !isUnit(componentOf(said, before.group, null)) &&
+    impliedPart(value, unitOf(before.group)) !== null
+  )
+}
+
+/** "Torn under the missing tile": a damaged piece that only says where something else is. */
+function isNamedAsPlace(sign: Found<Sign>, { at, stands }: PartMark, { marks, weighed }: Sighting): boolean {
+  return (
+    stands === 'near' &&
+    sign.at + sign.length === at &&
+    /^(the|that)$/.test(marks.words[sign.at - 1]?.text ?? '') &&
+    weighed.signs.some((other) => other.at < sign.at)
+  )
 }
 
 /** A part in an earlier clause that no sign of its own clause speaks of: "second pipe, mortar cracked". */
@@ -193,6 +214,41 @@ function withCollar(part: PartMark, sign: Found<Sign>, { marks, parts, before, e
     : { component: joined, isMortar: true }
 }
 
+/** "The strap broke": what it is said of is no part of a roof. */
+function hasStrangeSubject({ words }: Marks): boolean {
+  const [article, noun, verb] = words
+  if (article?.text === 'i' && /^(slip|trip|slid|fal|drop|step|lose)$/.test(noun?.stem ?? '')) return true
+  return (
+    /^(the|my|our|his|her|a)$/.test(article?.text ?? '') &&
+    (words.length <= 3 || /^(be|have)$/.test(verb?.stem ?? '')) &&
+    !/^(surface|glaze|finish|coating|color|paint|profile|corner|edge|lock|one|ones|rest|other|others|whole|next|first|second|third|last|bottom|top|crack|gap|hole|piece|slope|side|front|back)$/.test(
+      noun?.text ?? '',
+    )
+  )
+}
+
+/** Signs that are said of the covering as a whole without anything being pointed at. */
+const PLAIN: ReadonlySet<Sign> = new Set<Sign>([
+  'age',
+  'debris',
+  'repair',
+  'scour',
+  'flaw',
+  'discontinued',
+  'mismatch',
+  'corner',
+  'hole',
+  'lock',
+])
+
+/** Somewhere that was not reached: a place or a stretch of the roof must be named. */
+function notReached({ words, places }: Marks): Chosen | null {
+  const isSomewhere = words.some(({ text }) =>
+    /^(section|slope|part|area|side|end|roof|corner|valley|ridge|stretch|level)$/.test(text),
+  )
+  return places.length === 0 && !isSomewhere ? null : { component: 'other', part: null, condition: 'not-accessible' }
+}
+
 /** No part is named: the one spoken of last if it fits, else the covering's own unit, and only where something is pointed at or counted. */
 function unnamedPart(sign: Found<Sign>, { marks, before, weighed, parts }: Sighting): Chosen | null {
   const own = marks.clauses[sign.at]
@@ -202,19 +258,16 @@ function unnamedPart(sign: Found<Sign>, { marks, before, weighed, parts }: Sight
   const isPointed =
     marks.stances.some(({ value, at }) => value === 'pointing' && (isHere(at) || at < sign.at)) ||
     marks.counts.length > 0
-  const hasOther = marks.stances.some(({ value }) => value === 'cause' || value === 'order' || value === 'foreign')
+  const hasOther = marks.stances.some(
+    (stance) =>
+      (stance.value === 'cause' && isHere(stance.at)) ||
+      stance.value === 'order' ||
+      (stance.value === 'foreign' && !isToolOf(marks, sign, stance)),
+  )
   if (hasOther || parts.some(({ at, stands, said }) => isHere(at) && stands !== 'near' && !isEdge(said))) return null
-  const isPlain = sign.value === 'age' || sign.value === 'debris' || sign.value === 'repair'
-  if (!isTerse && !isPointed && !isPlain && marks.measures.length === 0) return null
-  const needsPlace = sign.value === 'no-access'
-  if (needsPlace) {
-    const isSomewhere = marks.words.some(({ text }) =>
-      /^(section|slope|part|area|side|end|roof|corner|valley|ridge)$/.test(text),
-    )
-    return marks.places.length === 0 && !isSomewhere
-      ? null
-      : { component: 'other', part: null, condition: 'not-accessible' }
-  }
+  if (sign.value === 'no-access') return notReached(marks)
+  if (hasStrangeSubject(marks)) return null
+  if (!isTerse && !isPointed && !PLAIN.has(sign.value) && marks.measures.length === 0) return null
   if (sign.value === 'mark-by-others') return { component: unitOf(before.group), part: null, condition: 'other' }
   // A force was read on a piece that was lifted, whatever was spoken of before.
   // "One has cracked, two have slid" counts pieces, also after a pipe was spoken of.
@@ -226,63 +279,4 @@ function unnamedPart(sign: Found<Sign>, { marks, before, weighed, parts }: Sight
   const implied = weighed.signs.length > 0 ? impliedPart(sign.value, unitOf(before.group)) : null
   const condition = implied === null ? null : conditionOf(sign.value, implied)
   return implied === null || condition === null ? null : { component: implied, part: null, condition }
-}
-
-/** Signs that say the same thing of the same part in one sentence, the first the more telling. */
-const STRONGER: Readonly<Partial<Record<Sign, readonly Sign[]>>> = {
-  'crack-to-fastener': ['crack', 'break', 'across', 'hole'],
-  gap: ['deform', 'raise'],
-  corner: ['crack', 'break', 'chip', 'missing', 'off', 'across', 'crack-to-fastener'],
-  lock: ['crack', 'break', 'chip', 'missing', 'off', 'across'],
-  across: ['crack', 'break'],
-  chip: ['crack', 'break', 'missing'],
-  crack: ['break'],
-  hole: ['scour', 'missing', 'expose', 'break'],
-  slip: ['loose', 'lift', 'off', 'missing', 'gap'],
-  lift: ['loose', 'deform', 'release', 'gap'],
-  loose: ['gap', 'deform', 'off', 'release', 'sound'],
-  missing: ['off', 'slip', 'loose', 'expose', 'break', 'lift', 'deform', 'crack'],
-  mismatch: ['scour'],
-  repair: ['mismatch', 'tear', 'sound', 'weakly-sound', 'crack', 'scour', 'age', 'release', 'hole', 'loose'],
-  'mark-by-others': ['repair', 'scour', 'age', 'mismatch'],
-  discontinued: ['mismatch', 'no-access'],
-  debris: ['expose', 'missing', 'across', 'age', 'loose'],
-  raise: ['loose', 'rust', 'lift', 'break', 'slip', 'deform', 'missing'],
-  'no-access': ['sound', 'weakly-sound', 'loose', 'expose'],
-  sound: ['weakly-sound', 'repair'],
-  tear: ['expose', 'crack'],
-  'high-nail': ['raise', 'missing'],
-  scour: ['age', 'missing', 'expose'],
-  flaw: ['crack', 'chip'],
-}
-
-/** One observation for one thing: the more telling sign stays, with the words of all. */
-function withoutDoubles(found: readonly Observation[]): readonly Observation[] {
-  const out: Observation[] = []
-  for (const one of found) {
-    const at = out.findIndex(
-      (other) =>
-        other.component === one.component && (other.condition === one.condition || weakerOf(other, one) !== null),
-    )
-    const other = out[at]
-    if (other === undefined) out.push(one)
-    else {
-      const weaker = weakerOf(other, one)
-      const stays = weaker === other ? one : other
-      out[at] = {
-        ...stays,
-        part: stays.part ?? (stays === one ? other.part : one.part),
-        merged: [...other.merged, ...one.merged],
-      }
-    }
-  }
-  return out
-}
-
-function weakerOf(a: Observation, b: Observation): Observation | null {
-  const overlap =
-    Math.min(a.signAt.at + a.signAt.length, b.signAt.at + b.signAt.length) > Math.max(a.signAt.at, b.signAt.at)
-  if (overlap && a.signAt.length !== b.signAt.length) return a.signAt.length < b.signAt.length ? a : b
-  if (STRONGER[a.sign]?.includes(b.sign) === true) return b
-  return STRONGER[b.sign]?.includes(a.sign) === true ? a : null
 }

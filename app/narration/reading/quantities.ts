@@ -77,7 +77,7 @@ export function quantitiesOf(words: readonly SpokenWord[]): Quantities {
 }
 
 const NUMERIC =
-  /^([\d½¼¾⅛⅜⅝⅞].*|an?|inch|half|quarter|couple|pair|both|too|hundred|thousand|dozen|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|.*teen|(twen|thir|for|fif|six|seven|eigh|nine)ty)$/
+  /^([\d½¼¾⅛⅜⅝⅞].*|an?|inch|half|quarter|couple|pair|both|too|to|hundred|thousand|dozen|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|.*teen|(twen|thir|for|fif|six|seven|eigh|nine)ty)$/
 const isNumeric = remembered((text) => NUMERIC.test(text))
 
 function measureAt(
@@ -110,6 +110,11 @@ function measureAt(
   end = isBareUnit ? at + said.length : end + said.length
   const more = said === INCHES ? null : addedFraction(words, end)
   if (more !== null) end += more.length
+  const across = values.length === 1 && said.length > 0 ? acrossAt(words, end, said) : null
+  if (across !== null) {
+    values.push(across.value)
+    end += across.length
+  }
   const isSquare = said.unit === 'ft' && words[end]?.text === 'square'
   if (isSquare) end += 1
   const isRough = isRange || words[at]?.text === 'couple' || isRoughAt(words, at, end)
@@ -123,7 +128,19 @@ function measureAt(
       value: isSquare ? rounded(whole * whole) : whole,
     }
   })
+  const [long, wide] = measures
+  if (said.unit === 'ft' && long !== undefined && wide !== undefined)
+    return { measures: [{ ...long, unit: 'sqft', value: rounded(long.value * wide.value) }], length: end - at }
   return { measures: measures.filter(({ value }) => value > 0 && value < 10_000), length: end - at }
+}
+
+/** "Two inches by four", "four feet by three feet". */
+function acrossAt(words: readonly SpokenWord[], at: number, unit: Unit): { value: number; length: number } | null {
+  const second = /^(by|x)$/.test(words[at]?.text ?? '') ? numberAt(words, at + 1) : null
+  if (second === null || second.isArticle) return null
+  const end = at + 1 + second.length
+  const again = unitAt(words, end)
+  return { value: second.value, length: end - at + (again?.unit === unit.unit ? again.length : 0) }
 }
 
 const INCHES: Unit = { unit: 'in', factor: 1, length: 0 }
@@ -158,6 +175,7 @@ function unitAt(words: readonly SpokenWord[], at: number): Unit | null {
 
 /** "Half the tiles", "three quarters of the slope", "quarter mile": shares, not lengths. */
 function isShareWord(words: readonly SpokenWord[], at: number, end: number): boolean {
+  if (/^(wide|long|deep|high|open|thick|proud|apart)$/.test(words[end]?.text ?? '')) return false
   if (/^(half|quarter|a|an)$/.test(words[at]?.text ?? '')) return true
   return /^(of|way|the|mile|hour|dozen|past|as|full|size)$/.test(words[end]?.text ?? '')
 }
@@ -188,18 +206,32 @@ function coupleAt(words: readonly SpokenWord[], at: number): SpokenCount | null 
   const next = words[at + 1]
   if (text === 'couple' && words[at - 1]?.text !== 'last') return { at, length: 1, kind: 'about', count: 2 }
   if (text === 'pair' || text === 'both') return { at, length: 1, kind: 'exactly', count: 2 }
-  if (text === 'too' && next?.parted === 'no' && /^(tiles|caps|nails|screws|shingles|panels)$/.test(next.text))
+  if (
+    (text === 'too' || isHeardTo(words, at)) &&
+    next?.parted === 'no' &&
+    /^(tiles|caps|nails|screws|shingles|panels)$/.test(next.text)
+  )
     return { at, length: 1, kind: 'exactly', count: 2 }
   return null
+}
+
+/** "To tiles" at the start was "two tiles". */
+function isHeardTo(words: readonly SpokenWord[], at: number): boolean {
+  return words[at]?.text === 'to' && !/^(next|down|up|close|over|on|adjacent|due|back)$/.test(words[at - 1]?.text ?? '')
 }
 
 function isNamedNumber(words: readonly SpokenWord[], at: number): boolean {
   const before = words[at - 1]
   if (before === undefined || words[at]?.parted !== 'no') return false
   if (NAMED_BY_NUMBER.test(before.text) && before.text !== 'in') return true
+  // "In two" tells how something broke; "in two tiles" counts.
+  const next = words[at + 1]
+  if (/^(in|into)$/.test(before.text) && (next?.parted !== 'no' || !next.text.endsWith('s'))) return true
+  // "Between the two skylights" says where.
+  if (words.slice(Math.max(0, at - 2), at).some(({ text }) => text === 'between')) return true
   if (words[at]?.text !== 'one') return false
   // "This one" points at one; "the one", "each one" and "no one" count nothing.
-  return !/^(this|that|another|just|only|about|maybe|is|are|and|got|have|here|there|with|least|say|see|found|see|of|has)$/.test(
+  return !/^(this|that|another|just|only|about|maybe|is|are|and|got|have|here|there|with|least|on|in|for|say|see|found|see|of|has)$/.test(
     before.text,
   )
 }
@@ -214,9 +246,10 @@ function kindAt(words: readonly SpokenWord[], at: number, end: number): SpokenCo
     .map(({ text }) => text)
     .join(' ')
   if (
-    /(at least|minimum of|not less than|no fewer than|no less than|more than|over|upwards of|better than|good)$/.test(
+    /(at least|minimum of|not less than|no fewer than|no less than|more than|upwards of|better than|good)$/.test(
       before,
-    )
+    ) ||
+    /(^|\b(is|are|has|have|got|see|count|find|found|well|just|be|easily|and|of|to|lost|missing) )over$/.test(before)
   )
     return 'at-least'
   if (/^(or more|plus|and counting|at least|if not more|minimum)/.test(after)) return 'at-least'

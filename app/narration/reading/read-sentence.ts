@@ -54,9 +54,20 @@ function takesBack(reading: Reading, marks: Marks, weighing: Weighed): 'no' | 'l
   const ownParts = marks.parts.filter(({ at }) => weighing.retractAt !== null && at < weighing.retractAt)
   const isRetract = weighing.retractAt !== null && (ownBefore.length === 0 || ownParts.length === 0)
   const isHarmless = weighing.isHarmless && weighing.signs.length === 0 && !hasOwnBefore(marks)
+  if (isTakenForSound(marks, weighing, last)) {
+    if (last !== null) retract(reading, last)
+    return 'all'
+  }
   if (!isDenied && !isRetract && !isHarmless) return 'no'
   if (last !== null) retract(reading, last)
   return isDenied && weighing.retractAt === null && !isHarmless && weighing.signs.length > 0 ? 'last' : 'all'
+}
+
+/** "Actually no, it's tight", "correction, no crack": what was reported is there no more. */
+function isTakenForSound(marks: Marks, { correctAt, signs, denied }: Weighed, last: Reading['last']): boolean {
+  if (last === null || correctAt === null || correctAt > 2 || marks.parts.length > 0) return false
+  const isSound = signs.length > 0 && signs.every(({ value }) => value === 'sound' || value === 'weakly-sound')
+  return isSound || (signs.length === 0 && denied.some(({ value }) => value === last.sign))
 }
 
 function isPointing({ words }: Marks): boolean {

@@ -17,7 +17,7 @@ const ON = /^(on|in|at|along|around|to|into|through|across|over|onto|against|off
 const NEAR =
   /^(by|from|near|next|beside|under|underneath|beneath|below|above|behind|between|toward|towards|past|before|beyond)$/
 const BETWEEN =
-  /^(the|this|that|these|those|a|an|its|their|to|of|one|two|each|every|both|right|left|edge|side|top|bottom|upper|lower|main|second|first|next|other|front|back|lead|whole|all)$/
+  /^(the|this|that|these|those|a|an|its|their|to|of|one|two|each|every|both|right|left|edge|side|top|bottom|upper|lower|main|second|first|next|other|front|back|lead|whole|all|missing|broken|cracked|loose|slipped|damaged|torn)$/
 
 /** How a part at a word stands, by the preposition before it. */
 export function standingOf(words: readonly SpokenWord[], at: number): PartMark['stands'] {

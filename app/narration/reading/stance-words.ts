@@ -45,19 +45,20 @@ const STANCES: readonly (readonly [Stance, string])[] = [
   ],
   [
     'unreal',
-    `if; whether; check for|if|whether|the|that|to|and|on; look|search|hunt|watch out for; look|watch for; let me|us
+    `report|letter|estimate|survey|paper say|mention|claim|state; i|we be tell; supposedly; apparently; allegedly; reportedly; see which; what we|i do be; when the|a wind|storm|water|rain|sun|tile|cap; when wind|water|rain; mean to be; if; whether; check for|if|whether|the|that|to|and|on; look|search|hunt|watch out for; look|watch for; let me|us
     check|see|look|try|test|feel|go; might; may; could; would; should; will; go to; gonna;
     need|have|want|like|try|suppose to; usually; normally; typically; generally; sometimes; often; tend to; when
-    you|people|they|somebody; they|he|she|owner|homeowner|neighbor|adjuster|customer
+    you|people|they|somebody|anybody|someone; they|he|she|owner|homeowner|neighbor|adjuster|customer
     say|tell|mention|claim|report|hear; owner|homeowner be; say there|that|they|he|she; tell me|us|you|him; accord
     to; used to; any; anything; anyone; unless; until; make sure; be careful; suppose; imagine; as long as; would
     be; how many; why; worry about; afraid; expect; hope; wonder; did you; do you; have you; be there; question be;
-    ever; prevent; avoid; before it|they; otherwise; almost; nearly; about to; remember when; will be; in case; can
+    ever; i|we thought; in my experience; always; in general; over time; look|seem|appear ** from down|below|the ground|there;
+    look|seem|appear|sound ** but ** be not|fine|okay|ok|just|only|good|solid|tight; prevent; avoid; before it|they; otherwise; almost; nearly; about to; remember when; will be; in case; can
     you; could you; please; every time; where would; which would`,
   ],
   [
     'real',
-    `i|we would say|call|guess|put|estimate|reckon|have; as you|we will see; you will see|notice; i will
+    `that|which|they|it|one will lift|move|come|rock|slide|wiggle|wobble; i|we would say|call|guess|put|estimate|reckon|have; as you|we will see; you will see|notice; i will
     say|call|put; i have to say; have to admit|be; i|we say; not go to; as far as; i can|could see; you can|could
     see|tell|feel|push|lift|move|wiggle; can|could see; look like; have to be; any effort|more; barely|hardly any;
     as if; like to point|note|show|mention; want to point|note|show|mention|be|say; if you
@@ -92,11 +93,11 @@ const STANCES: readonly (readonly [Stance, string])[] = [
   ],
   [
     'retract',
-    `scratch|strike|forget|disregard|ignore|delete|erase|cancel|scrap|drop that|it|this|what;
+    `not * our department|problem|concern|job|scope|business; scratch|strike|forget|disregard|ignore|delete|erase|cancel|scrap|drop that|it|this|what;
     scratch|strike|forget|disregard|ignore|delete|erase|cancel|scrap|drop the|my|that last|previous; disregard;
     never mind; nevermind; take * back; my mistake|bad|error; i * wrong; i * mistake|misspeak|misread|miscount; be
     mistaken; false alarm; do not count|write|put|record|include|log that|it|this|them; leave that|it|this out; not
-    after all; no it be not; that be wrong|incorrect; withdraw; it be nothing; that be nothing; never happen; i
+    after all; no it|that|this|there|they|those|these be not; that be wrong|incorrect; withdraw; it be nothing; that be nothing; never happen; i
     take; pay no attention; do not worry about`,
   ],
   [
@@ -107,14 +108,14 @@ const STANCES: readonly (readonly [Stance, string])[] = [
   ],
   [
     'harmless',
-    `shadow; cobweb; spider web; spiderweb; line of dirt; dirt; stain; water mark|stain; bird dropping; dropping;
+    `just|only|merely * lichen|moss|algae|sap|tar|scratch|scuff|mark|line|cut|lap|print; shadow; cobweb; spider web; spiderweb; line of dirt; dirt; stain; water mark|stain; bird dropping; dropping;
     paint; leaf; hair; string; shade; reflection; glare; mud; seam line; mold line; joint line; trick of the light;
     just how|the way; suppose to be; design; by design; factory edge; always like|be; pencil|chalk line; dust;
     optical; pollen; texture; normal; bird; caulk line; surface mark`,
   ],
   [
     'order',
-    `get|take|grab|snap|shoot * picture|photo|shot|close|video|pic; zoom in|out; hold the|it|this|that|still|my; move
+    `mind|watch the|that|this|those; get|take|grab|snap|shoot * picture|photo|shot|close|video|pic; zoom in|out; hold the|it|this|that|still|my; move
     the|that|your; hand me; watch your|out|it|that; do not step|walk|touch|stand; come over|here|closer|round; point
     the|your|it; pan left|right|over|up|down|across; turn the|it|around; keep recording|rolling|filming|going;
     stop|start recording|rolling|filming; bring me|the|that; pass me; give me; write that|this|it; look out; one

@@ -1,6 +1,7 @@
 import type { Sign } from '../words/condition-words.ts'
 import type { Found } from '../words/phrases.ts'
 import type { Marks } from './marks.ts'
+import { isAnswer } from './signs-of.ts'
 import type { Stance } from './stance-words.ts'
 
 /** Which signs of a sentence count, and what else the sentence does. */
@@ -26,7 +27,7 @@ export function weighed(marks: Marks, isQuestion: boolean): Weighed {
   const stances = withoutCovered(marks)
   const at = (stance: Stance) => stances.filter(({ value }) => value === stance)
   const opinionFrom = opinionStart(marks, stances)
-  const retract = at('retract')[0] ?? null
+  const retract = at('retract').find((mark) => isOrdered(marks, mark)) ?? null
   const harmless = at('harmless').find((mark) => isPlainly(marks, mark)) ?? null
   const isElsewhere = isQuestion || at('elsewhere').length > 0
   const denied: Found<Sign>[] = []
@@ -45,7 +46,7 @@ export function weighed(marks: Marks, isQuestion: boolean): Weighed {
     denied,
     opinionFrom,
     retractAt: retract?.at ?? null,
-    correctAt: at('correct').at(-1)?.at ?? startsWithNo(marks),
+    correctAt: at('correct').at(-1)?.at ?? startsWithNo(marks) ?? countedAnew(marks),
     isHarmless: harmless !== null,
     isElsewhere,
   }
@@ -81,30 +82,41 @@ function opinionStart(marks: Marks, stances: readonly Found<Stance>[]): number |
     // "Foot traffic cracks" names cracks; what they come from is only their kind.
     if (marks.signs.some((sign) => sign.at === cause.at + cause.length)) continue
     if (start !== null) starts.push(start)
-    else if (!hasPart) starts.push(first)
+    else if (!hasPart && !leadsToSight(marks, clause ?? 0)) starts.push(first)
   }
   return starts.length === 0 ? null : Math.min(...starts)
+}
+
+/** "Somebody stepped on these, there are four broken corners": after the cause a clause of its own says what is seen. */
+function leadsToSight({ words, clauses, signs }: Marks, clause: number): boolean {
+  return signs.some((sign) => {
+    const own = clauses[sign.at] ?? 0
+    const start = clauses.indexOf(own)
+    return own > clause && words.slice(start, start + 3).some(({ text }) => /^(there|here|i|we)$/.test(text))
+  })
+}
+
+/** "Something struck this tile" takes nothing back; "strike this" does. */
+function isOrdered({ words }: Marks, { at }: Found<Stance>): boolean {
+  return !/^(struck|scratched|dropped|deleted|erased)$/.test(words[at]?.text ?? '')
+}
+
+/** "Five, no, six": a number takes the place of the one before. */
+function countedAnew({ words, counts }: Marks): number | null {
+  const at = words.findIndex((_word, i) => i > 0 && isAnswer(words, i) && counts.some((count) => count.at === i + 1))
+  return at < 0 ? null : at
 }
 
 /** "No, three quarters" begins a correction. */
 function startsWithNo({ words }: Marks): number | null {
   const [first, second] = words
+  if (first?.text !== undefined && /^(hmm|oh|ah|well|um|uh|wait)$/.test(first.text) && second?.text === 'no') return 1
   return first?.text === 'no' &&
     (second === undefined ||
       second.parted !== 'no' ||
       /^(it|that|this|wait|hold|the|they|there|make)$/.test(second.text))
     ? 0
     : null
-}
-
-/** A "no" that answers denies nothing of what follows. */
-function isAnswer({ words }: Marks, at: number): boolean {
-  const next = words[at + 1]
-  if (words[at]?.text !== 'no' || next === undefined) return false
-  return (
-    next.parted !== 'no' ||
-    /^(it|that|this|wait|hold|there|they|here|actually|the|no|sorry|you|i|make|oh)$/.test(next.text)
-  )
 }
 
 const NEW_SUBJECT = /^(but|except|just|only|however|though|although|otherwise|besides|aside|apart)$/
@@ -114,7 +126,7 @@ const DENIAL_REACH = 8
 function isDenied(marks: Marks, stances: readonly Found<Stance>[], sign: Found<Sign>): boolean {
   if (sign.value === 'no-access') return false
   return stances.some((not) => {
-    if (not.value !== 'not' || not.at + not.length > sign.at || isAnswer(marks, not.at)) return false
+    if (not.value !== 'not' || not.at + not.length > sign.at || isAnswer(marks.words, not.at)) return false
     if (sign.at - not.at > DENIAL_REACH * 2) return false
     const from = marks.clauses[not.at] ?? 0
     const to = marks.clauses[sign.at] ?? 0
@@ -138,7 +150,7 @@ function isUnreal(marks: Marks, stances: readonly Found<Stance>[], sign: Found<S
     const own = marks.clauses[stance.at] ?? 0
     const to = marks.clauses[sign.at] ?? 0
     if (stance.value === 'order') return own === to && !marks.counts.some(({ at }) => marks.clauses[at] === to)
-    if (stance.at >= sign.at) return false
+    if (stance.at >= sign.at) return isSaidOfAKind(marks, stance, sign)
     const isLeading = /^(if|when|whether|they|he|she|owner|homeowner|let|unless)$/.test(
       marks.words[stance.at]?.text ?? '',
     )
@@ -147,14 +159,41 @@ function isUnreal(marks: Marks, stances: readonly Found<Stance>[], sign: Found<S
   })
 }
 
+/** "They said", "the owner told". */
+function isHearsay(words: Marks['words'], at: number): boolean {
+  return (
+    /^(they|he|she|owner|homeowner|neighbor|adjuster|customer)$/.test(words[at]?.text ?? '') &&
+    /^(say|tell|claim|mention|report)$/.test(words[at + 1]?.stem ?? '')
+  )
+}
+
+/** "A broken tile would rattle", "tiles crack when people walk on them": said of such tiles, wherever they are. */
+function isSaidOfAKind({ words, clauses, counts }: Marks, stance: Found<Stance>, sign: Found<Sign>): boolean {
+  const said = words[stance.at]?.text ?? ''
+  if (words.slice(stance.at, stance.at + stance.length + 1).some((_word, i) => isHearsay(words, stance.at + i)))
+    return true
+  if (clauses[stance.at] !== clauses[sign.at] || counts.length > 0) return false
+  const isKind =
+    /^(would|will|usually|normally|generally|typically|sometimes|often|always)$/.test(said) ||
+    (said === 'when' && /^(walk|step|tread)$/.test(words[stance.at + 2]?.stem ?? ''))
+  return isKind && !words.slice(0, sign.at).some(({ text }) => /^(this|that|it|here|there)$/.test(text))
+}
+
 /** Another thing's crack: no part of a roof stands in the clause, but a phone or a truck does. */
 function isForeign(marks: Marks, stances: readonly Found<Stance>[], sign: Found<Sign>): boolean {
   const clause = marks.clauses[sign.at]
   const isHere = (at: number) => marks.clauses[at] === clause
   return (
     !marks.parts.some((part) => isHere(part.at)) &&
-    stances.some((stance) => stance.value === 'foreign' && isHere(stance.at))
+    stances.some((stance) => stance.value === 'foreign' && isHere(stance.at) && !isToolOf(marks, sign, stance))
   )
+}
+
+/** A hand or a gauge lifts tiles, and "a piece of fence" is named by the debris itself. */
+export function isToolOf({ words }: Marks, sign: Found<Sign>, { at, length }: Found<Stance>): boolean {
+  if (at >= sign.at && at < sign.at + sign.length) return true
+  const isHeld = sign.value === 'lift' || sign.value === 'loose'
+  return isHeld && /^(hand|finger|thumb|foot|gauge|gaug|tap|scal)$/.test(words[at + length - 1]?.stem ?? '')
 }
 
 /** "It's just a shadow", "that is a cobweb": said of what was seen, not of something else beside it. */

@@ -36,7 +36,10 @@ const PARTS: readonly (readonly [SaidPart, string])[] = [
     `fastener; nail; screw; nail|screw|fastener head; clip; hurricane|storm|wind clip; tie wire; wire tie; staple;
     roof|tile nail|screw`,
   ],
-  ['mortar-bed', `mortar; mortar bed|joint|bedding|line|pack; bedding; bedding mortar; grout; pointing; mud`],
+  [
+    'mortar-bed',
+    `mortar; mortar bed|joint|bedding|line|pack|collar|fillet|skirt; collar; fillet; bedding; bedding mortar; grout; pointing; mud`,
+  ],
   [
     'adhesive-pad',
     `foam pad|patty|paddy|adhesive|bead|daub; adhesive pad|foam|patty|paddy; foam; adhesive; glue; paddy; patty;

@@ -58,7 +58,8 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     'missing',
     `missing; gone; absent; vanish; disappear; lose; blow|fly|rip|tear|knock|peel|suck off|away|out; fall|drop
     off|out; break|snap off and gone; not there; no longer there|here|present|in place; nothing there|left; bare
-    spot|patch|gap where; hole where * tile|cap; ${PIECE} out; ${PIECE} has|have|is|are come off|away; no tile; be
+    spot|patch|gap where; where ** ${PIECE} be|use|used|ought|should|go|belong|sit; blow|rip|tear|knock|suck|take ** off|away; take ** ** off|away;
+    lose * ${PIECE}; ${PIECE} out; ${PIECE} has|have|is|are come off|away; no tile; be
     no more; have go from`,
   ],
   ['off', `be|come off; come right|clean|clear off`],
@@ -69,21 +70,21 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     offset; rotate; move|drop|kick|work|travel|come|ride|walk|run
     down|out|over|sideways|downhill|downslope|downward; move; move * inch|foot|mm|cm|millimeter|centimeter; drop *
     inch|foot; drop out; turn sideways|around|crosswise; sit|hang low|crooked|sideways|lower; not in
-    line|place|position|its course; fall out of line|course|place`,
+    line|place|position|its course; drop|fall|slide|slip|move|kick|knock|push|pull|jump|come|go|work|walk|get * out of line|course|place|position|alignment|plumb|row`,
   ],
   [
     'loose',
     `loose; wobble; wobbly; wiggle; wiggly; jiggle; rattle; rock; teeter; flop; floppy; chatter; shake; shaky;
     unattached; unfastened; unsecured; detach; free; be free; move
-    under|when|with|by|if|underfoot|around|freely|back; move * hand|finger|foot; not|no *
+    under|when|with|by|if|underfoot|around|freely|back; flap; flutter; turn|twist * hand|finger; move * hand|finger|foot; not|no *
     tight|secure|attach|fasten|nail|solid|seat|snug|hold|anchor|tie|fix; not|nothing hold; off its|their|the
     bed|mortar|bedding|seat; come|be|knock|lift|pop|rise off its|their|the bed|mortar|bedding;
-    come|work|pop|shake|pull|break loose|free; hang loose|free|off|by; give when; give a little; play in it; not
+    come|work|pop|shake|pull|break loose|free; hang loose|free|off|by|down|over; hang; nothing|not|no * hold; just sit|lie|lay there|loose; give when; give a little; play in it; not
     bed; no nail|screw|fastener in|hold|at; spin; swivel`,
   ],
   [
     'lift',
-    `lift; raise; rise; lift|pick|come|pull|pop|raise|rise|flip|tip|tilt|pry|swing|go|flap up; pick * up; lift|pull *
+    `lift; raise; rise; stand|push|stick|sit|bow|jack * up|proud; lift|pick|come|pull|pop|raise|rise|flip|tip|tilt|pry|swing|go|flap up; pick * up; lift|pull *
     up|off|out; come * hand; can|could lift; kick up; come up when|with|by|under|about|in|to|easily; stand up when`,
   ],
   ['crack', `crack; fracture; split; shrink; fissure; hairline; hairline crack; crack open|through`],
@@ -109,7 +110,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     'chip',
     `chip; star; star shape; star shape break|crack|fracture; crescent; half moon; impact; impact
     mark|point|fracture|crack|damage|spot|break|hit; hit|strike by; something|rock|stone|branch|object|debris
-    hit|strike; hit|strike it|this|them; puncture; gouge; punch|poke * hole|through; divot; pock; spider web; spall;
+    hit|strike; hit|strike it|this|them; puncture; gouge; punch|poke * hole|through; go|come|drive|punch|poke|fall through ** tile|cap; divot; pock; spider web; spall;
     nick; strike mark; bullet`,
   ],
   [
@@ -128,7 +129,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   ],
   [
     'hole',
-    `hole|slot ** wear|oval|elongate|egg|enlarge|wallow|stretch|ream|widen|lengthen|oblong|wider|bigger;
+    `hole|slot ** ** wear|oval|elongate|stretch|wallow; waller; hole|slot ** wear|oval|elongate|egg|enlarge|wallow|stretch|ream|widen|lengthen|oblong|wider|bigger;
     elongate|oval|wear|enlarge|wallow|oblong|egg|stretch * hole|slot; egg shape; wallow out; hole * break out;
     elongate`,
   ],
@@ -136,7 +137,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     'scour',
     `scour; abrade; abrasion; erode; erosion; sandblast; sand blast; wear|rub|sand|scrape away|off|thin|down|smooth;
     pit; coating|finish|surface|glaze|slurry|color|paint ** gone|off|lose|wear|missing|thin|rub; wear|lose|bare
-    coating|finish|surface|glaze|slurry; surface be wear|rough; roughen; rub`,
+    coating|finish|surface|glaze|slurry; surface ** wear|rough|scuff; scuff surface|finish|coating; roughen; rub`,
   ],
   [
     'age',
@@ -145,15 +146,15 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   ],
   [
     'debris',
-    `debris; branch; limb; frond; twig; palm leaf; leaf; pine needle|cone; foreign object; trash; litter;
-    piece|chunk|part|bit|section of *
+    `full of; pack|clog|choke|plug with; clog; lie|lean|drape|lodge|wedge|scatter across|over|against ** tile|roof|slope|valley|ridge|gutter; debris; branch; limb; frond; twig; palm leaf; leaf; pine needle|cone; foreign object; trash; litter;
+    piece|chunk|part|bit|section|sheet|length|scrap|strip of *
     metal|wood|lumber|fence|sign|plywood|tree|gutter|siding|trim|awning|screen|pipe|rock|brick; acorn; tree part;
     coconut; somebody else tile`,
   ],
   [
     'repair',
-    `patch; repair; roof|roofing|plastic|asphalt cement|tar|goop|goo|mastic; tar; mastic; caulk; sealant; silicone;
-    smear; goop; gob of; prior|previous|old|earlier|past|former|existing repair|fix|patch|work|job; somebody|someone
+    `somebody|someone * foam|goop|tar|smear; patch; repair; roof|roofing|plastic|asphalt cement|tar|goop|goo|mastic; tar; mastic; caulk; sealant; silicone;
+    smear; goop; gob of; slather; slap|smear|spread|dab on; prior|previous|old|earlier|past|former|existing repair|fix|patch|work|job; somebody|someone
     ** fix|glue|seal|patch|repair|work|redo; be|been replace|redo|reset|fix|rebed|repoint|glue; replace
     before|already|earlier|previously|sometime; replacement tile|piece|cap; new|newer|fresh|fresher
     mortar|grout|flashing|metal|felt|underlayment; touch|paint up; paint over; cement smear; foam fill; glue back;
@@ -168,8 +169,8 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   ],
   [
     'discontinued',
-    `discontinue; no longer make|available|produce|sell|manufacture; not make|produce|sell|available|manufacture *
-    anymore; stop make|produce; out of production; obsolete; can not get|find|buy|source * anymore|match|more|again`,
+    `discontinue; no longer make|available|produce|sell|manufacture; not make|produce|sell|available|manufacture **
+    anymore|more; not be make; stop make|produce; out of production; obsolete; can not get|find|buy|source * anymore|match|more|again`,
   ],
   [
     'flaw',
@@ -179,19 +180,19 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   [
     'release',
     `let go; release; debond; delaminate; unbond; no ${GLUE}; not|never ${GLUE}; not|never * ${GLUE}; bond
-    break|fail|gone|lose; come|pull|pop|break away|loose|off|free from; give way|up; not hold|touch; lose
+    break|fail|gone|lose; come|pull|pop|break away|loose|off|free from; come|pull|break|pop away; give way|up; not hold|touch; lose
     its|their|the bond|grip|hold; miss the tile; fail`,
   ],
   [
     'deform',
-    `bend; peel; curl; kink; buckle; crimp; fold; warp; twist; deform; separate; flap; mangle; crumple; pry; open up;
-    pull|peel|pop|come|lift|stand|bow|fold|push|sprung|spring away|back|up|off|out|loose|over|proud; out of shape;
+    `knock|push|tip over|sideways; bend; peel; curl; kink; buckle; crimp; fold; warp; twist; deform; separate; flap; mangle; crumple; pry; open up;
+    pull|peel|pop|come|lift|stand|stick|poke|bow|fold|push|sprung|spring away|back|up|off|out|loose|over|proud; out of shape;
     sprung; unhook`,
   ],
   [
     'expose',
-    `expose; show; show through; visible; uncover; bare; naked; look|see right|straight at|to|through; can|could|you
-    see; look at; open to the; in|plain view|sight; peek through`,
+    `just|only|nothing * felt|paper|underlayment|membrane; expose; show; show through; visible; uncover; bare; naked; look|see right|straight at|to|through; can|could|you
+    see; look at; open to the; in|plain view|sight; peek through; down to the felt|paper|underlayment|membrane`,
   ],
   [
     'tear',
@@ -220,9 +221,9 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   [
     'no-access',
     `can|could|do|would|will|be|did not ** get|reach|access|walk|climb|inspect|set|go **
-    to|on|onto|up|over|it|them|that|safely|out|at|the; can|could not get|reach|access|inspect|walk; not|un
-    accessible|reachable; inaccessible; not|never walk|inspect|check|look; unable to
-    get|reach|walk|access|inspect|see|climb; too steep|wet|slick|slippery|high|dangerous|fragile|brittle to|for; no
+    to|on|onto|up|over|it|them|that|safely|out|at|the; can|could not get|reach|access|inspect|walk; not
+    accessible|reachable|walkable; inaccessible; not|never walk|inspect|check|look; unable to
+    get|reach|walk|access|inspect|see|climb; not able to get|reach|walk|access|inspect|see|climb; too steep|wet|slick|slippery|high|dangerous|fragile|brittle to|for; no
     access|way; out of reach; can|could not see ** behind|under|beyond|past|over|from here; stay off; not safe to;
     have to skip`,
   ],

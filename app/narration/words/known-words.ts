@@ -42,7 +42,7 @@ town track trade train tree trip trouble truck true trust try tuesday turn twelv
 upon us use usual valley value van very view visit voice wait walk wall want warm was wash watch water way we wear weather wednesday
 week weight well went were west wet what wheel when where whether which while white who whole why wide wife will wind window winter
 wire wish with without woman wonder wood word work world worry worse worst would write wrong yard year yellow yes yesterday yet you
-young your yourself zero thunder flood flash crash trash splash fashion passion mission fasten listen master faster plaster matter
+young your yourself zero slather slathered smear strap shingle thunder flood flash crash trash splash fashion passion mission fasten listen master faster plaster matter
 batter better bitter butter litter motor mower border hotter mortal moral flushing blushing ladder latter leather lather weather
 whether rather gather father cider rider wider spider sister mister twister blister pester poster roster rooster booster tester
 taster toaster hoist moist twist trust crust frost forest honest harvest modest hidden sudden golden wooden garden pardon burden

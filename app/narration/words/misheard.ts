@@ -3,7 +3,7 @@ import { signPhrases, signWords } from './condition-words.ts'
 import { isKnownWord } from './known-words.ts'
 import { lettersApart, soundOf } from './sounds-like.ts'
 import type { SpokenWord } from './spoken-words.ts'
-import { stem } from './stem.ts'
+import { irregularForms, stem } from './stem.ts'
 
 /** Words that carry a sentence and are heard right; beside a word of the trade they stay what they are. */
 const CARRIERS = new Set(
@@ -21,7 +21,7 @@ const NUMBERS = new Set(
 /** Pieces that are counted, and are therefore looked for after a number. */
 const COUNTED = ['tile', 'cap', 'nail', 'screw', 'shingle', 'panel']
 
-const PLACE_WORDS = ['front', 'garage', 'chimney', 'slope', 'porch', 'inches', 'pounds', 'several']
+const PLACE_WORDS = ['front', 'garage', 'chimney', 'slope', 'porch', 'inches', 'pounds', 'several', 'middle', 'corner']
 
 interface Target {
   readonly word: string
@@ -29,10 +29,13 @@ interface Target {
   readonly sound: string
 }
 
-const targets: readonly Target[] = targetsOf([...partWords, ...signWords, ...PLACE_WORDS])
+const targets: readonly Target[] = targetsOf([
+  ...[...partWords, ...signWords, ...irregularForms(signPhrases.stems)].filter((word) => !CARRIERS.has(word)),
+  ...PLACE_WORDS,
+])
 
 function targetsOf(words: readonly string[]): readonly Target[] {
-  const long = [...new Set(words)].filter((word) => word.length >= 4 && !CARRIERS.has(word))
+  const long = [...new Set(words)].filter((word) => word.length >= 4)
   return long.flatMap((word) =>
     [
       word,
@@ -93,7 +96,7 @@ function joinedWords(words: readonly SpokenWord[], heard: Map<string, string | n
 function isJoinable(word: SpokenWord, next: SpokenWord): boolean {
   if (CARRIERS.has(next.text) || (CARRIERS.has(word.text) && word.text !== 'under')) return false
   if (!/^[a-z]+$/.test(word.text + next.text) || (isKnownWord(word.text) && isKnownWord(next.text))) return false
-  return ![word, next].some(({ stem: one }) => partPhrases.stems.has(one) && one.length > 3 && one !== 'under')
+  return ![word, next].some(({ stem: one }) => partPhrases.stems.has(one) && one.length > 2 && one !== 'under')
 }
 
 function meantBy(text: string, heard: Map<string, string | null>): string | null {

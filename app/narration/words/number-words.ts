@@ -88,6 +88,8 @@ function fractionAt(words: readonly SpokenWord[], at: number): Part | null {
   const top = text === 'a' || text === 'an' ? 1 : UNITS.indexOf(text)
   const bottom = PARTS[next]
   if (top < 1 || bottom === undefined || top >= 16 || words[at + 1]?.parted !== 'no') return null
+  // "Two halves" are pieces, not a length.
+  if (top >= bottom) return null
   const ofAn = words[at + 2]?.text === 'of' && /^(an?|one)$/.test(words[at + 3]?.text ?? '')
   return { value: top / bottom, length: ofAn ? 4 : 2 }
 }

@@ -75,7 +75,30 @@ const IRREGULAR: Readonly<Record<string, string>> = {
   gotten: 'get',
   said: 'say',
   told: 'tell',
-  thought: 'think',
+  took: 'take',
+  taken: 'take',
+  threw: 'throw',
+  thrown: 'throw',
+  shrank: 'shrink',
+  shrunk: 'shrink',
+  spun: 'spin',
+  swung: 'swing',
+  ran: 'run',
+  found: 'find',
+  gave: 'give',
+  given: 'give',
+  rode: 'ride',
+  ridden: 'ride',
+  grew: 'grow',
+  grown: 'grow',
+  goes: 'go',
+  going: 'go',
+  doing: 'do',
+}
+
+/** Forms that no rule finds, of words whose stems are given. */
+export function irregularForms(stems: ReadonlySet<string>): readonly string[] {
+  return Object.keys(IRREGULAR).filter((form) => stems.has(stem(form)))
 }
 
 /**

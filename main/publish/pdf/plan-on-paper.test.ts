@@ -70,6 +70,7 @@ function hipPacket(size: readonly [number, number], paper: PacketDocument['paper
         photosPerPage: 4,
         videosInBundle: 'small',
         obscuredOriginals: 'keep-back',
+        cost: false,
         handovers: 'leave-out',
       },
     }),

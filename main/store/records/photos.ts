@@ -12,6 +12,7 @@ import {
 } from '../../../app/job/ids.ts'
 import { row, rows, run, type ReadDb, type WriteDb } from '../database.ts'
 import { fromJson } from '../json-column.ts'
+import { keepingRows } from './kept-rows.ts'
 import type { RecordTable } from './record-table.ts'
 
 /** A photo as it is kept: facts, tags and where its files are. When it was taken is worked out from these. */
@@ -44,6 +45,8 @@ const photoRowSchema = z.object({
   still: z.string().nullable(),
   brightness: z.number().nullable(),
 })
+/** Photos of a large job are read again and again while a few of them change. */
+const keptPhotos = keepingRows(toPhoto)
 
 const COLUMNS =
   'select id, job_id, number, stored_name, camera_id, file, tags, preview, taken_in_at_ms, still, brightness from photos'
@@ -70,12 +73,14 @@ export const photoTagsTable: RecordTable<PhotoTags> = {
 
 /** The photos of a job in the order of their numbers. */
 export function listPhotos(db: ReadDb, jobId: string): StoredPhoto[] {
-  return rows(db, `${COLUMNS} where job_id = :jobId order by number`, { jobId }).map(toPhoto)
+  const found = rows(db, `${COLUMNS} where job_id = :jobId order by number`, { jobId })
+  return keptPhotos(db, jobId, found)
 }
 
 /** The photos of a job that changed after a revision. */
 export function photosChangedSince(db: ReadDb, jobId: string, revision: number): StoredPhoto[] {
-  return rows(db, `${COLUMNS} where job_id = :jobId and changed_in > :revision`, { jobId, revision }).map(toPhoto)
+  const found = rows(db, `${COLUMNS} where job_id = :jobId and changed_in > :revision`, { jobId, revision })
+  return keptPhotos(db, jobId, found)
 }
 
 /** Notes how bright a photo's picture is, 0 to 1. */

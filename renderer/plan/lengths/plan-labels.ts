@@ -1,4 +1,5 @@
 import type { DimensionShape, PlanDrawing } from '../../../app/roof/plan-drawing.ts'
+import type { PlanPoint } from '../../../app/job/places.ts'
 import { outerRuns } from '../../../app/roof/plan-sheet/outer-runs.ts'
 import { sheetDirection } from '../../../app/roof/plan-frame.ts'
 import { edgePoint } from '../edge-point.ts'
@@ -36,9 +37,14 @@ const LEAST_SHARE_OF_WORDS = 0.6
  * on, then lengths from the longest on. What finds no room is left away, so that no two ever overlap.
  *
  * @param scale pixels per foot
+ * @param shows whether lengths stand beside the roof, and where else marks stand that can't give way
  */
-export function planLabels(drawing: PlanDrawing, scale: number, showsLengths: boolean): PlanLabels {
-  const pins = drawing.pins.map((pin) => pin.markerAt)
+export function planLabels(
+  drawing: PlanDrawing,
+  scale: number,
+  shows: { readonly lengths: boolean; readonly marks: readonly PlanPoint[] },
+): PlanLabels {
+  const pins = [...drawing.pins.map((pin) => pin.markerAt), ...shows.marks]
   const fixed = [
     ...pins.map((at) => squareBox({ x: at.xFt * scale, y: -at.yFt * scale }, PIN_HALF_PX)),
     ...(drawing.doorAt == null
@@ -51,7 +57,7 @@ export function planLabels(drawing: PlanDrawing, scale: number, showsLengths: bo
   }))
   fixed.push(...frontBoxes(drawing, scale))
   const facets = facetPlaces(drawing.facets, scale, { pins, taken: fixed, lines })
-  if (!showsLengths) return { facets, lengths: [] }
+  if (!shows.lengths) return { facets, lengths: [] }
   const taken = [...fixed, ...facets.map(({ box }) => box)]
   const leaders = facets.flatMap(({ at, leadsTo }) => (leadsTo === null ? [] : [{ from: at, to: leadsTo }]))
   const isFree = (box: LabelBox) =>

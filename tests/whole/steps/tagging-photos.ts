@@ -98,6 +98,16 @@ export function taggingPhotos(work: AtWork): void {
     await chips.waitFor({ state: 'hidden' })
   })
 
+  it('asks for the place of the photo that tells most of the others', async () => {
+    const { page } = work()
+    const next = page.getByRole('button', { name: /^Place next: P-\d{3}/ })
+    const label = /P-\d{3}/.exec(await next.innerText())?.[0] ?? ''
+    await press('q')
+    await page.getByRole('region', { name: 'Messages' }).getByText(`Which facet does ${label} show?`).waitFor()
+    await expect.poll(() => tile(label).getAttribute('aria-selected'), soon).toBe('true')
+    expect(await screenFaults(page)).toEqual([])
+  })
+
   it('takes over all suggestions that are sure enough as one step, which one undo takes back', async () => {
     const { page } = work()
     const hasFacet = (label: string) => tile(label).getByText('A', { exact: true })

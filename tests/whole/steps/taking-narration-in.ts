@@ -14,6 +14,7 @@ const SUBTITLES = [
   '00:00:02.000 --> 00:00:05.000\nThree ridge caps are loose.',
   '00:00:08.000 --> 00:00:11.000\nThere is one cracked tile, that is not for the packet.',
   '00:00:xx.000 --> 00:00:14.000\nThis block is damaged.',
+  '00:00:14.000 --> 00:00:17.000\nOn the porch two tiles have slipped.',
 ].join('\n\n')
 
 /** A subtitle file is dropped, set in time, and its drafts are decided by key; all of it can be undone. */
@@ -21,6 +22,38 @@ export function takingNarrationIn(work: AtWork): void {
   const table = () => work().page.getByRole('grid', { name: 'Cues of the narration' })
   const card = () => work().page.getByRole('region', { name: 'Draft' })
   const details = () => work().page.getByRole('complementary', { name: 'Details' })
+
+  /** The plan has two slopes of the porch, and the words name neither. */
+  async function choosesThePorch() {
+    const { page } = work()
+    const choice = card().getByRole('group', { name: 'Which facet is meant' })
+    await card().getByText('“On the porch”: one of A, B').waitFor()
+    expect(await screenFaults(page)).toEqual([])
+    await page.keyboard.press('2')
+    await card().getByText('facet B, “On the porch”').waitFor()
+    await page.keyboard.press('2')
+    await card().getByText('“On the porch”: one of A, B').waitFor()
+    await choice.getByRole('button', { name: /^A, porch/ }).click()
+    await card().getByText('facet A, “On the porch”').waitFor()
+  }
+
+  it('names both slopes after the porch', async () => {
+    const { page } = work()
+    await page.getByRole('grid', { name: 'Jobs' }).getByRole('button', { name: jobNumber }).click()
+    await page.getByRole('link', { name: /^Roof plan/ }).click()
+    for (const letter of ['A', 'B']) {
+      await page.getByRole('grid', { name: 'Facets' }).getByRole('gridcell', { name: letter, exact: true }).click()
+      await details()
+        .getByRole('heading', { name: `Facet ${letter}` })
+        .waitFor()
+      await fill(details(), { Name: `porch, slope ${letter}` })
+      await page.keyboard.press('Tab')
+    }
+    await expect
+      .poll(async () => (await tableRows(page.getByRole('grid', { name: 'Facets' }))).map((row) => row['Name']), soon)
+      .toEqual(['porch, slope A', 'porch, slope B'])
+    await page.getByRole('link', { name: 'Jobs' }).click()
+  })
 
   it('imports a dropped subtitle file and says what of it could not be read', async () => {
     const { page, desktop } = work()
@@ -38,6 +71,7 @@ export function takingNarrationIn(work: AtWork): void {
       .toMatchObject([
         { 'From the start': '+00:00:02', Drafts: 'Ridge tile: cap loose' },
         { 'From the start': '+00:00:08', Drafts: 'Field tile: diagonal crack across the tile' },
+        { 'From the start': '+00:00:14', Drafts: 'Field tile: slipped or displaced' },
       ])
     await page.getByRole('button', { name: '1 place of the file not read' }).click()
     await page
@@ -64,7 +98,7 @@ export function takingNarrationIn(work: AtWork): void {
     await page.getByText('by the time given for cue 1.').waitFor()
     await expect
       .poll(async () => (await tableRows(table())).map((row) => row['Time']), soon)
-      .toEqual(['14:00:00', '14:00:06'])
+      .toEqual(['14:00:00', '14:00:06', '14:00:12'])
     await page.getByRole('region', { name: 'Time strip' }).getByText('Narration', { exact: true }).waitFor()
   })
 
@@ -90,9 +124,11 @@ export function takingNarrationIn(work: AtWork): void {
       .waitFor()
     await page.keyboard.press('d')
     await expect.poll(async () => (await tableRows(table()))[1]?.['Drafts'], soon).toMatch(/^Dropped: /)
+    await choosesThePorch()
+    await page.keyboard.press('a')
     await page.getByText('All decided').waitFor()
     expect(await screenFaults(page)).toEqual([])
-    for (const left of ['1 not decided', '2 not decided']) {
+    for (const left of ['1 not decided', '2 not decided', '3 not decided']) {
       await page.keyboard.press('Control+z')
       await page.getByText(left, { exact: false }).waitFor()
     }

@@ -103,6 +103,17 @@ describe('tables', () => {
     }
   })
 
+  it('never leave a row that leads others at the foot of a page, wherever the page ends', () => {
+    for (let before = 20; before < 60; before += 1) {
+      const plainRows = table(Array.from({ length: before }, (_, i) => `row ${i}`))
+      const led = { ...plainRows.rows[0], cells: [[{ text: 'leads' }]], leads: true as const }
+      const pages = pagesOf([{ ...plainRows, rows: [...plainRows.rows, led, ...plainRows.rows] }])
+      const last = pages.map((page) => page.placed.at(-1)?.band.content)
+      const shown = last.map((content) => (content?.kind === 'table-row' ? content.cells.map(textOf).join('') : ''))
+      expect(shown).not.toContain('leads')
+    }
+  })
+
   it('give a column the width of its widest word, from those with room to spare', () => {
     const hash = '0123456789abcdef'.repeat(3)
     const [page] = pagesOf([

@@ -3,15 +3,9 @@ import type { BreakBefore } from '../paginate/paginate.ts'
 import type { Paper } from '../paper.ts'
 import type { Typesetter } from '../text/typeset.ts'
 import { measurePhotoCards } from './measure-photo-cards.ts'
+import { measureContents } from './measure-contents.ts'
 import { measureFacts } from './measure-facts.ts'
-import {
-  measureContents,
-  measurePicture,
-  measurePlan,
-  measurePlot,
-  measureRule,
-  measureSignature,
-} from './measure-rest.ts'
+import { measurePicture, measurePlan, measurePlot, measureRule, measureSignature } from './measure-rest.ts'
 import { measureTable } from './measure-table.ts'
 import { measureHeading, measureList, measureParagraph } from './measure-text.ts'
 import type { Measuring } from './measuring.ts'

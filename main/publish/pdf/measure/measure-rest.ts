@@ -1,5 +1,4 @@
 import {
-  type ContentsBlock,
   pinAnchor,
   type PictureBlock,
   type PlanBlock,
@@ -7,7 +6,7 @@ import {
   type RuleBlock,
   type SignatureBlock,
 } from '../../../../app/packet/document.ts'
-import { QUIET, TYPE } from '../text/text-style.ts'
+import { TYPE } from '../text/text-style.ts'
 import { linesHeight, type Measuring, plainStrip, textBox, words } from './measuring.ts'
 import type { Strip } from './strip.ts'
 
@@ -74,25 +73,6 @@ export function measureSignature(block: SignatureBlock, measuring: Measuring): r
   })
   const heightPt = Math.ceil(block.lines.length / 2) * SIGNATURE_ROW_PT
   return [plainStrip(measuring, { kind: 'signature', cells }, { heightPt, gapBeforePt: 12 })]
-}
-
-/** The contents: a row for each section and what is listed in it; page numbers come when pages are known. */
-export function measureContents(_block: ContentsBlock, measuring: Measuring): readonly Strip[] {
-  const toc = { id: measuring.nextId(), tag: 'TOC' } as const
-  return measuring.contents.map((entry, i) => {
-    const indentPt = entry.level === 1 ? 0 : 16
-    const style = entry.level === 1 ? ({ ...TYPE.body, face: 'strong' } as const) : { ...TYPE.body, colour: QUIET }
-    const title = textBox(measuring, words(entry.title), {
-      style,
-      xPt: indentPt,
-      yPt: 0,
-      widthPt: measuring.paper.contentWidthPt - 60 - indentPt,
-    })
-    const content = { kind: 'contents-row', title, anchor: entry.anchor, level: entry.level } as const
-    const gapBeforePt = i === 0 ? 10 : entry.level === 1 ? 6 : 1
-    const structure = [...measuring.within, toc, { id: measuring.nextId(), tag: 'TOCI' } as const]
-    return { ...plainStrip(measuring, content, { heightPt: linesHeight(title.lines) + 1, gapBeforePt }), structure }
-  })
 }
 
 /** A hairline across the page. */

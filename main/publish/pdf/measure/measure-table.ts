@@ -58,6 +58,7 @@ export function measureTable(block: TableBlock, measuring: Measuring): readonly 
 /** A head is not left alone at the foot of a page, nor a total at the top of one; at either end two rows stay together. */
 function staysWithRowBefore(index: number, block: TableBlock): boolean {
   if (index === 0) return block.columns.some((column) => column.title !== '')
+  if (block.rows[index - 1]?.leads === true) return true
   return index === 1 || index === block.rows.length - 1 || block.rows[index]?.total === true
 }
 
