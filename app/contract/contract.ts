@@ -1,4 +1,5 @@
 import type { z } from 'zod'
+import { diaryProcedures } from './diary.ts'
 import { editProcedures } from './edits.ts'
 import { fieldTestProcedures } from './field-tests.ts'
 import { intakeProcedures } from './intake.ts'
@@ -10,6 +11,7 @@ import { packetProcedures } from './packet.ts'
 import { placementProcedures } from './placement.ts'
 import type { Reply } from './procedure.ts'
 import { scopeProcedures } from './scope.ts'
+import { ruleProcedures } from './rules.ts'
 import { searchProcedures } from './search.ts'
 import { videoProcedures } from './videos.ts'
 import { weatherProcedures } from './weather.ts'
@@ -29,6 +31,8 @@ export const contract = {
   ...packetProcedures,
   ...weatherProcedures,
   ...scopeProcedures,
+  ...ruleProcedures,
+  ...diaryProcedures,
 }
 type Contract = typeof contract
 

@@ -24,6 +24,7 @@ import { edgeKindSchema, edgeOfFacetSchema } from '../roof/edge-by-hand.ts'
 import { facetSchema } from '../roof/facet.ts'
 import { houseOutlineSchema } from '../roof/house-outline.ts'
 import { planImageSchema } from '../roof/plan-image.ts'
+import { diaryEdits } from './diary.ts'
 import { fieldTestEdits } from './field-tests.ts'
 import { narrationProcedures } from './narration.ts'
 import { write } from './procedure.ts'
@@ -178,6 +179,7 @@ export const editProcedures = {
   ...narrationProcedures,
   ...weatherEdits,
   ...scopeEdits,
+  ...diaryEdits,
   'history.undo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),
   'history.redo': write(z.object(inJob), z.object({ summary: z.string().nullable() })),
 }

@@ -11,6 +11,8 @@ export const deskEventSchema = z.discriminatedUnion('type', [
   z.object({ type: z.literal('job-changed'), jobId: jobIdSchema, revision: z.number().int() }),
   /** The list of jobs changed. */
   z.object({ type: z.literal('jobs-changed') }),
+  /** Rules of the library were added, changed, hidden or withdrawn. */
+  z.object({ type: z.literal('rules-changed') }),
   z.object({ type: z.literal('task'), task: taskStateSchema }),
 ])
 export type DeskEvent = z.output<typeof deskEventSchema>

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { attachmentSchema } from '../evidence/attachment.ts'
+import { jobDiarySchema } from '../diary/job-diary.ts'
 import { cameraSchema } from '../evidence/camera.ts'
 import { findingSchema } from '../evidence/finding.ts'
 import { markupSchema } from '../evidence/markup.ts'
@@ -72,6 +73,7 @@ export const jobSnapshotSchema = z.object({
   survey: fieldSurveySchema,
   weather: jobWeatherSchema,
   scope: jobScopeSchema,
+  diary: jobDiarySchema.prefault({}),
   attachments: z.array(attachmentSchema),
   narrations: z.array(narrationSchema),
   draftDecisions: z.array(draftDecisionSchema),

@@ -5,7 +5,7 @@ import { read } from './procedure.ts'
 export const searchHitSchema = z.object({
   jobId: jobIdSchema,
   jobNumber: z.string(),
-  kind: z.enum(['job', 'photo', 'finding', 'facet', 'attachment', 'video']),
+  kind: z.enum(['job', 'photo', 'finding', 'facet', 'attachment', 'video', 'diary']),
   id: z.string(),
   label: z.string(),
   /** Text around the match. */

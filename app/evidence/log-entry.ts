@@ -24,6 +24,8 @@ export const recordKindSchema = z.enum([
   'weather-choices',
   'scope',
   'price-book',
+  'diary-entry',
+  'diary-clocks',
 ])
 export type RecordKind = z.output<typeof recordKindSchema>
 

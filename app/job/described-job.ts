@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { diaryContentSchema } from '../diary/entry.ts'
 import { cameraClockSchema } from '../evidence/camera.ts'
 import { photoRoleSchema } from '../evidence/catalog/keys.ts'
 import { findingSchema } from '../evidence/finding.ts'
@@ -115,6 +116,11 @@ export const describedJobSchema = z.strictObject({
       z.strictObject({ file: fileNameSchema, recordedFrom: z.iso.datetime({ offset: true }).nullable().default(null) }),
     )
     .max(50)
+    .default([]),
+  /** Entries of the diary, without files and packets: those are tied to entries in the program. */
+  diary: z
+    .array(z.strictObject({ number: z.number().int().positive(), content: diaryContentSchema }))
+    .max(2000)
     .default([]),
   survey: describedSurveySchema.nullable().default(null),
   scope: describedScopeSchema.nullable().default(null),

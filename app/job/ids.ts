@@ -40,6 +40,9 @@ export type AttachmentId = z.output<typeof attachmentIdSchema>
 export const planImageIdSchema = idSchema('PlanImageId')
 export type PlanImageId = z.output<typeof planImageIdSchema>
 
+/** One entry of a job's diary. */
+export const diaryEntryIdSchema = idSchema('DiaryEntryId')
+
 /** One recording's narration. */
 export const narrationIdSchema = idSchema('NarrationId')
 export type NarrationId = z.output<typeof narrationIdSchema>

@@ -10,5 +10,7 @@ export const packetOptionsSchema = z.object({
   obscuredOriginals: z.enum(['keep-back', 'include']).default('keep-back'),
   /** Whether the recipient gets prices and totals of the scope. */
   cost: z.boolean().default(false),
+  /** Whether custody lists documents received and handed over. Nothing else of the diary can go into a packet. */
+  handovers: z.enum(['leave-out', 'include']).default('leave-out'),
 })
 export type PacketOptions = z.output<typeof packetOptionsSchema>

@@ -1,4 +1,5 @@
 import type { Attachment } from '../evidence/attachment.ts'
+import type { Handover } from '../diary/handovers.ts'
 import type { CaseFile } from '../evidence/case-file.ts'
 import type { LogEntry } from '../evidence/log-entry.ts'
 import type { Video } from '../evidence/video.ts'
@@ -12,6 +13,8 @@ export interface PacketInput {
   readonly videos: readonly Video[]
   /** Pictures under the plan; their files are among the attachments or the photos. */
   readonly planImages: readonly PlanImage[]
+  /** Documents received and handed over, for recipients who get that list; of the diary nothing else can come here. */
+  readonly handovers: readonly Handover[]
   /** The whole evidence log, oldest first. */
   readonly log: readonly LogEntry[]
   /** Hash of the log's last entry, 64 hex digits; empty when nothing is logged yet. */

@@ -83,6 +83,23 @@ export const wordingRules: readonly WordingRule[] = [
   ),
   rule(
     [
+      String.raw`\b${PAYER}(?:'s)?\s+(?:\w+\s+)?(?:is|are|was|were)\s+(?:\w+\s+)?(?:late|overdue|in\s+(?:default|breach))\b`,
+      String.raw`\b${PAYER}\s+(?:has\s+|have\s+)?(?:missed|violate[sd]?|breach(?:es|ed)?|ignore[sd]?)\s+(?:the\s+|its\s+|their\s+|a\s+)?(?:statut\w+|deadlines?|law|time\s+limits?|due\s+dates?)\b`,
+      String.raw`\b(?:deadline|time\s+limit)\s+(?:for|of)\s+(?:the\s+)?${PAYER}\s+(?:has\s+)?(?:passed|expired|ran\s+out)\b`,
+    ],
+    'Whether somebody kept a time that a law sets is for the parties and their counsel; a contractor’s record gives no reproach.',
+    'Give the dates of what happened.',
+  ),
+  rule(
+    [
+      String.raw`\breferral\s+(?:fees?|bonus(?:es)?|rewards?|payments?)\b`,
+      String.raw`\b(?:rebates?|cash\s*backs?|gift\s+(?:cards?|certificates?)|vouchers?)\b`,
+    ],
+    'Something of value for an inspection, a claim or a referral is unlawful for contractors in some states.',
+    'Leave it out.',
+  ),
+  rule(
+    [
       String.raw`\bget(?:ting)?\s+(?:your|the|this|a|their|his|her)\s+(?:\w+\s+)?(?:roof|claim|replacement)\s+(?:fully\s+)?(?:approved|paid(?:\s+for)?|bought|covered)\b`,
       String.raw`\b(?:approved|paid\s+for)\s+by\s+(?:the\s+|your\s+|their\s+)?${PAYER}\b`,
       String.raw`\bguarantee[sd]?\s+(?:\w+\s+){0,3}(?:approv\w+|claims?|payments?|payouts?|replacements?)\b`,

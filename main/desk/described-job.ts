@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { refuse } from '../../app/contract/app-error.ts'
 import { firstIssueSentence } from '../../app/contract/schema-sentence.ts'
+import { diaryEntrySchema } from '../../app/diary/entry.ts'
 import { digestOf } from '../../app/evidence/log-chain.ts'
 import { describedJobSchema, type DescribedJob } from '../../app/job/described-job.ts'
 import type { JobId } from '../../app/job/ids.ts'
@@ -108,13 +109,23 @@ function writeRecords(
       writes: [
         ...describedRecords(db, jobId, { described, book, newId: world.newId }),
         ...narrations.map((narration): Write => ({ record: 'narration', id: narration.id, after: narration })),
+        ...diaryWrites(world, described),
         ...describedWeatherWrites(db, jobId, { described, files: weather, newId: world.newId }),
       ],
     })
     for (const { number } of described.findings) reserveNumber(db, jobId, { name: 'finding', used: number })
+    for (const { number } of described.diary) reserveNumber(db, jobId, { name: 'diary-entry', used: number })
     for (const { number } of described.readings) reserveNumber(db, jobId, { name: 'reading', used: number })
   })
   announceChange(world, jobId)
+}
+
+function diaryWrites(world: DeskWorld, { diary }: DescribedJob): readonly Write[] {
+  return diary.map((entry): Write => {
+    const made = { id: world.newId(), madeAtMs: world.now(), madeBy: world.operator() }
+    const after = diaryEntrySchema.parse({ ...entry, ...made })
+    return { record: 'diary-entry', id: after.id, after }
+  })
 }
 
 /** The narrations of a described job, read from the files that were just taken in. */

@@ -1,4 +1,5 @@
 import { refuse } from '../../app/contract/app-error.ts'
+import { contentFault, type HandedItem } from '../../app/diary/entry.ts'
 import type { DescribedJob } from '../../app/job/described-job.ts'
 import { checkOutline, outlineFaultSentence } from '../../app/roof/outline.ts'
 import { bids } from '../../app/scope/scope-record.ts'
@@ -31,6 +32,7 @@ export function checkReferences(described: DescribedJob, files: readonly Waiting
     'file',
     photos.map((photo) => photo.file),
   )
+  checkDiary(described)
   const need = needs(described, files)
   facets.forEach((facet, i) => {
     const fault = checkOutline(facet.outline)[0]
@@ -63,6 +65,25 @@ export function checkReferences(described: DescribedJob, files: readonly Waiting
       shown.forEach((file, k) => need.file(file, `survey.${list}.${i}.photos.${k}`))
     })
   }
+}
+
+function checkDiary(described: DescribedJob): void {
+  described.diary.forEach(({ content }, i) => {
+    const fault = contentFault(content)
+    if (fault !== null) refuseField(`diary.${i}.content.${fault.field}`, fault.sentence)
+    if (content.attachmentIds.length > 0 || (content.kind === 'handed-over' && content.items.some(hasPacket))) {
+      refuseField(`diary.${i}.content`, 'files and packets are tied to entries in the program, not in job.json.')
+    }
+  })
+  refuseRepeats(
+    'diary',
+    'number',
+    described.diary.map((entry) => entry.number),
+  )
+}
+
+function hasPacket({ packet }: HandedItem): boolean {
+  return packet !== null
 }
 
 function needs(described: DescribedJob, files: readonly Waiting[]) {

@@ -8,6 +8,7 @@ import { firstIssueSentence } from '../../app/contract/schema-sentence.ts'
 import { fileFailure } from '../library/file-failure.ts'
 import type { Library } from '../library/open-library.ts'
 import { readSetting } from '../store/settings.ts'
+import { diaryArea } from './diary-area.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { findingsArea, historyArea, photosArea, sheetArea } from './edits-area.ts'
 import { fieldFilesArea, readingsArea, surveyArea } from './field-tests-area.ts'
@@ -25,6 +26,7 @@ import { placementArea } from './placement-area.ts'
 import { planImagesArea } from './plan-images-area.ts'
 import { facetsArea } from './roof-area.ts'
 import { scopeArea, scopeFilesArea } from './scope-area.ts'
+import { rulesArea } from './rules-area.ts'
 import { servedFile, type ServedFile } from './served-files.ts'
 import { createTaskList, type TaskList } from './task-list.ts'
 import { throughJson } from './through-json.ts'
@@ -150,6 +152,8 @@ function allHandlers(world: DeskWorld): Handlers {
     ...weatherArea(world),
     ...scopeArea(world),
     ...scopeFilesArea(world),
+    ...rulesArea(world),
+    ...diaryArea(world),
   }
 }
 

@@ -25,7 +25,7 @@ export function editJob<T>(world: DeskWorld, jobId: JobId, plan: (db: ReadDb, ne
   return edit.result
 }
 
-type NumberGiver = (name: 'finding' | 'reading') => number
+type NumberGiver = (name: 'finding' | 'reading' | 'diary-entry') => number
 
 /** Tells the screens that a job's records changed. */
 export function announceChange(world: DeskWorld, jobId: JobId): void {

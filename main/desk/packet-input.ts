@@ -1,4 +1,5 @@
 import type { JobSnapshot } from '../../app/contract/jobs.ts'
+import { handovers } from '../../app/diary/handovers.ts'
 import type { PacketInput } from '../../app/packet/packet-input.ts'
 import type { PacketOptions } from '../../app/packet/options.ts'
 import { wholeLog } from '../store/log.ts'
@@ -23,6 +24,7 @@ export function packetInput(
     attachments: snapshot.attachments,
     videos: snapshot.videos,
     planImages: snapshot.planImages,
+    handovers: given.options.handovers === 'include' ? handovers(snapshot.diary.entries) : [],
     log: [...wholeLog(world.library.db, snapshot.job.id)],
     headHash: snapshot.log.headHash,
     operator: world.operator(),

@@ -16,6 +16,7 @@ import { listPackets } from '../store/packets.ts'
 import { historyState } from '../store/record-edits.ts'
 import { listAttachments } from '../store/records/attachments.ts'
 import { listCameras } from '../store/records/cameras.ts'
+import { diaryEntryTable, jobClocksOf } from '../store/records/diary.ts'
 import { fieldSurveyOf } from '../store/records/field-survey.ts'
 import { markupTable } from '../store/records/markups.ts'
 import { listPhotos, photosChangedSince, type StoredPhoto } from '../store/records/photos.ts'
@@ -75,6 +76,7 @@ function allButPhotos(db: ReadDb, jobId: string): Omit<JobSnapshot, 'photos'> {
     survey: fieldSurveyOf(db, jobId),
     weather: jobWeather(db, jobId),
     scope: scopeOf(db, jobId),
+    diary: { entries: diaryEntryTable.list(db, jobId), clocks: jobClocksOf(db, jobId) },
     attachments: listAttachments(db, jobId).map((kept) => kept.attachment),
     packets: listPackets(db, jobId),
     history: historyState(db, jobId),

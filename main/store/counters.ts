@@ -5,7 +5,7 @@ import { row, type WriteDb } from './database.ts'
 export function nextNumber(
   db: WriteDb,
   jobId: string,
-  name: 'photo' | 'video' | 'finding' | 'reading' | 'packet',
+  name: 'photo' | 'video' | 'finding' | 'reading' | 'packet' | 'diary-entry',
 ): number {
   const found = row(
     db,
@@ -17,7 +17,11 @@ export function nextNumber(
 }
 
 /** Makes sure that numbers up to `used` are never given again; for jobs that arrive with numbers of their own. */
-export function reserveNumber(db: WriteDb, jobId: string, taken: { name: 'finding' | 'reading'; used: number }): void {
+export function reserveNumber(
+  db: WriteDb,
+  jobId: string,
+  taken: { name: 'finding' | 'reading' | 'diary-entry'; used: number },
+): void {
   row(
     db,
     `insert into counters (job_id, name, last) values (:jobId, :name, :used)

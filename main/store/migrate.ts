@@ -11,6 +11,7 @@ import { pictureLooks } from './migrations/0009-picture-looks.ts'
 import { fieldSurveys } from './migrations/0010-field-surveys.ts'
 import { weather } from './migrations/0011-weather.ts'
 import { scopes } from './migrations/0014-scopes.ts'
+import { diaryAndRules } from './migrations/0013-diary-and-rules.ts'
 
 /** Every migration in order; the position in this list, counted from 1, is the database's version after it. */
 const migrations: readonly string[] = [
@@ -25,6 +26,7 @@ const migrations: readonly string[] = [
   fieldSurveys,
   weather,
   scopes,
+  diaryAndRules,
 ]
 
 /**

@@ -8,6 +8,7 @@ import { fromJson } from './json-column.ts'
 import { appendLog, type Author } from './log.ts'
 import { attachmentTagsTable } from './records/attachments.ts'
 import { cameraClockTable } from './records/cameras.ts'
+import { diaryEntryTable, jobClocksTable } from './records/diary.ts'
 import { fieldSurveyTable } from './records/field-survey.ts'
 import { frameTable, sheetTable } from './records/job-parts.ts'
 import { markupTable } from './records/markups.ts'
@@ -68,6 +69,8 @@ const tables = {
   'weather-choices': checked(weatherChoicesTable),
   scope: checked(scopeTable),
   'price-book': checked(priceBookTable),
+  'diary-entry': checked(diaryEntryTable),
+  'diary-clocks': checked(jobClocksTable),
 } satisfies Record<RecordKind, RecordTable<unknown>>
 
 /**

@@ -1,10 +1,13 @@
 import type { RecordKind } from '../../app/evidence/log-entry.ts'
+import { diaryLabel } from '../../app/diary/entry.ts'
+import { wordsOf } from '../../app/diary/entry-words.ts'
 import { findingLabel } from '../../app/evidence/finding.ts'
 import { photoLabel } from '../../app/evidence/photo.ts'
 import { videoLabel } from '../../app/evidence/video-label.ts'
 import type { WriteDb } from './database.ts'
 import { findJob } from './jobs.ts'
 import { findAttachment } from './records/attachments.ts'
+import { diaryEntryTable } from './records/diary.ts'
 import { markupTable } from './records/markups.ts'
 import { findPhoto } from './records/photos.ts'
 import { facetTable, findingTable } from './records/tables.ts'
@@ -27,6 +30,8 @@ export function indexRecord(db: WriteDb, jobId: string, { record, id }: { record
       return indexVideo(db, id)
     case 'attachment':
       return indexAttachment(db, id)
+    case 'diary-entry':
+      return indexDiaryEntry(db, jobId, id)
     case 'frame':
     case 'outline':
     case 'camera':
@@ -40,6 +45,7 @@ export function indexRecord(db: WriteDb, jobId: string, { record, id }: { record
     case 'weather-choices':
     case 'scope':
     case 'price-book':
+    case 'diary-clocks':
       return
   }
 }
@@ -107,6 +113,13 @@ function indexFinding(db: WriteDb, jobId: string, id: string): void {
     label,
     words: [label, finding.observation, finding.placeWords, finding.cause.note, finding.temporaryMeasure],
   })
+}
+
+/** An entry of the diary is found by what was said, by whom, and by what was handed over. */
+function indexDiaryEntry(db: WriteDb, jobId: string, id: string): void {
+  const entry = diaryEntryTable.get(db, { jobId, id })
+  if (entry === null) return forgetWords(db, { kind: 'diary', id })
+  indexWords(db, jobId, { kind: 'diary', id, label: diaryLabel(entry.number), words: wordsOf(entry) })
 }
 
 function indexFacet(db: WriteDb, jobId: string, id: string): void {

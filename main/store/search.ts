@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import type { SearchHit } from '../../app/contract/search.ts'
+import { searchHitSchema, type SearchHit } from '../../app/contract/search.ts'
 import { jobIdSchema } from '../../app/job/ids.ts'
 import { closenessOf } from './search-closeness.ts'
 import { rows, run, type ReadDb, type WriteDb } from './database.ts'
@@ -48,7 +48,7 @@ const MOST_WEIGHED = 400
 const hitRowSchema = z.object({
   jobId: jobIdSchema,
   jobNumber: z.string(),
-  kind: z.enum(['job', 'photo', 'finding', 'facet', 'attachment']),
+  kind: searchHitSchema.shape.kind,
   id: z.string(),
   label: z.string(),
   excerpt: z.string(),

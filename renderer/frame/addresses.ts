@@ -13,6 +13,7 @@ export const workspaces = [
   'scope',
   'packet',
   'log',
+  'diary',
 ] as const
 export type Workspace = (typeof workspaces)[number]
 
@@ -29,10 +30,11 @@ export const workspaceNames = {
   scope: 'Scope and cost',
   packet: 'Packet',
   log: 'Evidence log',
+  diary: 'Diary',
 } as const satisfies Record<Workspace, string>
 
 /** Records and fields that an address can point to. */
-export const targetKinds = ['field', 'photo', 'video', 'finding', 'facet', 'reading', 'entry'] as const
+export const targetKinds = ['field', 'photo', 'video', 'finding', 'facet', 'reading', 'entry', 'diary'] as const
 /** What in a workspace an address points to: a field of the sheet by its dotted path, or a record by its identity. */
 export interface Target {
   readonly kind: (typeof targetKinds)[number]

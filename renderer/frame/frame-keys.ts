@@ -21,7 +21,7 @@ export const walkKeys = {
 } as const
 
 /** Workspaces that came when Alt and a digit were all given away. */
-const furtherKeys: Readonly<Partial<Record<Workspace, string>>> = { scope: 'Alt+Shift+2' }
+const furtherKeys: Readonly<Partial<Record<Workspace, string>>> = { scope: 'Alt+Shift+2', diary: 'Alt+Shift+3' }
 
 const numbered = workspaces.filter((workspace) => furtherKeys[workspace] === undefined)
 

@@ -13,5 +13,6 @@ export const panes = {
   weather: screenPart(async () => (await import('../weather/weather-workspace.tsx')).WeatherWorkspace),
   scope: screenPart(async () => (await import('../scope/scope-workspace.tsx')).ScopeWorkspace),
   packet: screenPart(async () => (await import('../packet/packet-workspace.tsx')).PacketWorkspace),
+  diary: screenPart(async () => (await import('../diary/diary-workspace.tsx')).DiaryWorkspace),
   log: screenPart(async () => (await import('../log/log-workspace.tsx')).LogWorkspace),
 } as const satisfies Record<Workspace, unknown>

@@ -50,6 +50,8 @@ export function placeOfHit(hit: Pick<SearchHit, 'kind' | 'id'>): Place {
       return { workspace: 'plan', target: { kind: 'facet', id: hit.id } }
     case 'video':
       return { workspace: 'video', target: { kind: 'video', id: hit.id } }
+    case 'diary':
+      return { workspace: 'diary', target: { kind: 'diary', id: hit.id } }
   }
 }
 
@@ -60,6 +62,7 @@ export function selectionOf(
 ): Selection | null {
   switch (target.kind) {
     case 'field':
+    case 'diary':
       return null
     case 'photo': {
       const photo = job.photos.find((one) => one.id === target.id)

@@ -21,6 +21,7 @@ const kindWords = {
   facet: 'Facet',
   attachment: 'File',
   video: 'Video',
+  diary: 'Diary',
 } as const satisfies Record<SearchHit['kind'], string>
 
 /** A search field over its hits; arrow keys go through them while typing. */

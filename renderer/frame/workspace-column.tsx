@@ -123,6 +123,8 @@ function countOf(snapshot: JobSnapshot, workspace: Workspace): string {
       return snapshot.packets.length === 0
         ? ''
         : `rev. ${Math.max(...snapshot.packets.map((packet) => packet.revision))}`
+    case 'diary':
+      return number(snapshot.diary.entries.length)
     case 'log':
       return number(snapshot.log.entries)
   }

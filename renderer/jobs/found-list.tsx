@@ -14,6 +14,7 @@ const kindWords = {
   facet: 'Facet',
   attachment: 'File',
   video: 'Video',
+  diary: 'Diary',
 } as const satisfies Record<SearchHit['kind'], string>
 
 /** What a search over all jobs found, under the job it is in. */

@@ -1,4 +1,5 @@
 import type { JobSnapshot } from '../../app/contract/jobs.ts'
+import { diaryLabel } from '../../app/diary/entry.ts'
 import { findingLabel } from '../../app/evidence/finding.ts'
 import type { RecordKind } from '../../app/evidence/log-entry.ts'
 import { photoLabel } from '../../app/evidence/photo.ts'
@@ -92,6 +93,12 @@ const namers: Readonly<Record<RecordName['kind'], Namer>> = {
   'weather-choices': () => ({ name: 'Weather', place: { workspace: 'weather', target: null } }),
   scope: () => ({ name: 'Scope', place: { workspace: 'scope', target: null } }),
   'price-book': () => ({ name: 'Price book', place: { workspace: 'scope', target: null } }),
+  'diary-entry': (id, job) => {
+    const entry = oneOf(job.diary.entries, id)
+    if (entry === undefined) return removed('a diary entry that was taken back')
+    return { name: diaryLabel(entry.number), place: { workspace: 'diary', target: { kind: 'diary', id } } }
+  },
+  'diary-clocks': () => ({ name: 'Statutory clocks', place: { workspace: 'diary', target: null } }),
   sheet: () => ({ name: 'Job sheet', place: { workspace: 'sheet', target: null } }),
   camera: () => ({ name: 'Camera clock', place: { workspace: 'sheet', target: { kind: 'field', id: 'cameras' } } }),
   frame: () => ({ name: 'Roof plan', place: { workspace: 'plan', target: null } }),

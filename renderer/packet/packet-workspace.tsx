@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react'
+import { handovers } from '../../app/diary/handovers.ts'
 import { hidesSomething } from '../../app/evidence/markup.ts'
 import { type PacketOptions, packetOptionsSchema } from '../../app/packet/options.ts'
 import { videoLabel } from '../../app/evidence/video-label.ts'
@@ -50,7 +51,7 @@ export function PacketWorkspace() {
 }
 
 function Options({ options, onOptions }: { options: PacketOptions; onOptions: (options: PacketOptions) => void }) {
-  const { markups } = useJob()
+  const { markups, diary } = useJob()
   return (
     <div className={styles['options']}>
       <SegmentedChoice
@@ -83,6 +84,17 @@ function Options({ options, onOptions }: { options: PacketOptions; onOptions: (o
           onChange={(obscuredOriginals) => onOptions({ ...options, obscuredOriginals })}
         />
       ) : null}
+      {handovers(diary.entries).length === 0 ? null : (
+        <SegmentedChoice
+          label="Documents received and handed over"
+          options={[
+            { key: 'leave-out', label: 'Leave out' },
+            { key: 'include', label: 'List in custody' },
+          ]}
+          value={options.handovers}
+          onChange={(chosen) => onOptions({ ...options, handovers: chosen })}
+        />
+      )}
     </div>
   )
 }

@@ -2,6 +2,7 @@
 import { writeFile } from 'node:fs/promises'
 import { CAMERAS } from './cameras.mjs'
 import { ANCHOR, FACETS, PITCH_RISE, UP_AZIMUTH_DEG, downslopeAzimuthDeg } from './house-plan.mjs'
+import { DIARY } from './diary.mjs'
 import { FRONT_FINDINGS } from './findings-front.mjs'
 import { GARAGE_FINDINGS } from './findings-garage.mjs'
 import { BACK_FINDINGS } from './findings-back.mjs'
@@ -68,6 +69,7 @@ function describedJob() {
     findings: [...GARAGE_FINDINGS, ...FRONT_FINDINGS, ...BACK_FINDINGS].map(finding),
     narrations: [{ file: NARRATION_FILE, recordedFrom: RECORDED_FROM }],
     readings: READINGS.map((r, i) => ({ number: i + 1, ...r, at: point(r.at), photos: (r.photos ?? []).map(fileOf) })),
+    diary: DIARY,
     survey: SURVEY,
     scope: SCOPE,
     weather: WEATHER,

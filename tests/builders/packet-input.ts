@@ -22,6 +22,7 @@ export function aPacketInput(given: Partial<PacketInput> = {}): PacketInput {
     attachments: [],
     videos: [],
     planImages: [],
+    handovers: [],
     log,
     headHash: log.at(-1)?.hash ?? '',
     revision: null,

@@ -10,6 +10,7 @@ import { fillingTheSheet } from './steps/filling-the-sheet.ts'
 import { firstRun } from './steps/first-run.ts'
 import { issuingThePacket } from './steps/issuing-the-packet.ts'
 import { markingPhotos } from './steps/marking-photos.ts'
+import { keepingTheDiary } from './steps/keeping-the-diary.ts'
 import { lookingBack } from './steps/looking-back.ts'
 import { outliningTheRoof } from './steps/outlining-the-roof.ts'
 import { taggingPhotos } from './steps/tagging-photos.ts'
@@ -103,6 +104,9 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('looking back', () => {
     lookingBack(work)
+  })
+  describe('the diary', () => {
+    keepingTheDiary(work)
   })
   describe('narration', () => {
     takingNarrationIn(work)

@@ -11,6 +11,7 @@ import type { PacketContext } from '../packet-context.ts'
 import { supportingPictures } from '../supporting-pictures.ts'
 import { counted, joined, plain, stated } from '../text.ts'
 import { verifyingSteps } from '../verifying.ts'
+import { handoverBlocks } from './handover-blocks.ts'
 import { videoBlocks } from './custody-videos.ts'
 import { column, heading, paragraph, titledSection } from './section.ts'
 
@@ -33,6 +34,7 @@ export function custodySection(context: PacketContext): Section {
     ...keptBackBlocks(context),
     ...supportingBlocks(context),
     ...attachmentBlocks(context),
+    ...handoverBlocks(context),
     ...fileRemarks(context),
     {
       kind: 'group',

@@ -65,7 +65,14 @@ function hipPacket(size: readonly [number, number], paper: PacketDocument['paper
   const whole = buildPacket(
     aPacketInput({
       caseFile: aCaseFile({ facets: facetsOf(hip(size[0], size[1], 5)) }),
-      options: { paper, photosPerPage: 4, videosInBundle: 'small', obscuredOriginals: 'keep-back', cost: false },
+      options: {
+        paper,
+        photosPerPage: 4,
+        videosInBundle: 'small',
+        obscuredOriginals: 'keep-back',
+        cost: false,
+        handovers: 'leave-out',
+      },
     }),
   )
   return { ...whole, watermark: null, sections: whole.sections.filter(({ key }) => key === 'roof-plan') }

@@ -15,6 +15,8 @@ export function dataTable<Schema extends z.ZodType>(
   schema: Schema,
   table: {
     name:
+      | 'diary_clocks'
+      | 'diary_entries'
       | 'draft_decisions'
       | 'facets'
       | 'findings'
