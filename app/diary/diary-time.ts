@@ -52,6 +52,11 @@ export function diaryTimeWords(at: DiaryTime): string {
   return `${dateWords(at.date)}, ${at.time} ${offsetWords(offsetOf(at)?.offsetMinutes ?? 0)} (${at.timeZone})`
 }
 
+/** "2026-03-14 09:30 -04:00", for lists in which every line is in sight of the others. */
+export function diaryTimeShort(at: DiaryTime): string {
+  return `${at.date} ${at.time} ${offsetWords(offsetOf(at)?.offsetMinutes ?? 0)}`
+}
+
 /** An instant as a diary time of a zone, to the minute; the hour that comes twice is told apart. */
 export function diaryTimeAt(atMs: number, timeZone: string): DiaryTime {
   const at = Temporal.Instant.fromEpochMilliseconds(atMs).toZonedDateTimeISO(timeZone).round({

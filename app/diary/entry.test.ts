@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { comesTwice, diaryInstantMs, diaryTimeAt, diaryTimeSchema, diaryTimeWords } from './diary-time.ts'
+import {
+  comesTwice,
+  diaryInstantMs,
+  diaryTimeAt,
+  diaryTimeSchema,
+  diaryTimeShort,
+  diaryTimeWords,
+} from './diary-time.ts'
 import { contentFault, diaryContentSchema, diaryEntrySchema, type DiaryEntry } from './entry.ts'
 import { filteredEntries } from './entry-filter.ts'
 import { headWords } from './entry-words.ts'
@@ -13,6 +20,7 @@ describe('a time in the diary', () => {
   it('is a wall clock with its zone', () => {
     const time = diaryTimeSchema.parse(at('2026-03-14'))
     expect(diaryTimeWords(time)).toBe('March 14, 2026, 09:30 -04:00 (America/New_York)')
+    expect(diaryTimeShort(time)).toBe('2026-03-14 09:30 -04:00')
     expect(diaryInstantMs(time)).toBe(Date.UTC(2026, 2, 14, 13, 30))
   })
 

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react'
 import { useSearch } from 'wouter'
-import { diaryTimeWords } from '../../app/diary/diary-time.ts'
+import { diaryTimeShort } from '../../app/diary/diary-time.ts'
 import { diaryKindLabels, diaryLabel, type DiaryEntry } from '../../app/diary/entry.ts'
 import { filteredEntries, type DiaryFilter } from '../../app/diary/entry-filter.ts'
 import { headWords } from '../../app/diary/entry-words.ts'
@@ -26,7 +26,7 @@ const shownKinds = [
 
 const columns: readonly Column<DiaryEntry>[] = [
   { key: 'number', title: 'No.', width: '64px', cell: ({ number }) => diaryLabel(number) },
-  { key: 'when', title: 'When', width: '300px', cell: ({ content }) => diaryTimeWords(content.at) },
+  { key: 'when', title: 'When', width: '190px', cell: ({ content }) => diaryTimeShort(content.at) },
   { key: 'kind', title: 'Kind', width: '150px', cell: ({ content }) => diaryKindLabels[content.kind] },
   {
     key: 'what',
