@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { calendarDateSchema } from '../job/calendar.ts'
 import { attachmentIdSchema, facetIdSchema, findingIdSchema } from '../job/ids.ts'
+import { workShareRuleSchema } from '../rules/rule.ts'
 import { azimuthDegSchema } from '../job/places.ts'
 
 const words = (max: number) => z.string().max(max).default('')
@@ -81,8 +82,8 @@ const percent = z.number().min(0).max(100)
 /** What people state for a job's assessment; everything else in it is worked out. */
 export const assessmentSchema = z.object({
   wind: windByHandSchema.prefault({}),
-  /** Key of the rule on the share of work; empty: none, and nothing is held against any. */
-  ruleKey: z.string().max(80).default(''),
+  /** The rule on the share of work, as it read when a person chose it; null: nothing is held against any. */
+  rule: workShareRuleSchema.nullable().default(null),
   /** Day on which the proposed work would be done or permitted; the months of a rule are counted back from it. */
   workDate: calendarDateSchema.nullable().default(null),
   sections: z.array(roofSectionSchema).max(200).default([]),

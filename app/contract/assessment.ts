@@ -10,7 +10,7 @@ const { shape } = assessmentSchema
 export const assessmentPatchSchema = z
   .object({
     wind: shape.wind.unwrap(),
-    ruleKey: shape.ruleKey.removeDefault(),
+    rule: shape.rule.removeDefault(),
     workDate: shape.workDate.removeDefault(),
     sections: shape.sections.removeDefault(),
     planned: shape.planned.removeDefault(),

@@ -12,7 +12,7 @@ import { onlyGiven } from './only-given.ts'
 
 const partNames = {
   wind: 'the wind direction',
-  ruleKey: 'the rule on the share of work',
+  rule: 'the rule on the share of work',
   workDate: 'the day of the work',
   sections: 'roof sections',
   planned: 'proposed work',
