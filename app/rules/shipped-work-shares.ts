@@ -1,4 +1,4 @@
-import { type Rule, ruleSchema } from './rule.ts'
+import { type WorkShareRule, workShareRuleSchema } from './rule.ts'
 
 const SECTIONS =
   'A roof section is a part of the roof divided by an expansion joint, a parapet or dividing wall, flashing other than a valley, a difference in height, the kind of roof or the legal description; hips and ridges divide nothing (definition from memory; joint and wall confirmed by a trade-association article).'
@@ -7,8 +7,8 @@ const EXCEPTION =
   'Where the roof or section was built, repaired or replaced in compliance with the 2007 Florida Building Code or a later one and 25 percent or more is worked on, only the part worked on need meet the current code (F.S. 553.844(5), 2022, published). The 2007 code took effect on 1 March 2009 (published in an engineering firm’s article that quotes the statute).'
 
 /** The share of work that is shipped, reviewed row by row against what its source says. */
-export const shippedWorkShares: readonly Rule[] = [
-  ruleSchema.parse({
+export const shippedWorkShares: readonly WorkShareRule[] = [
+  workShareRuleSchema.parse({
     kind: 'work-share',
     key: 'fl-25-percent',
     jurisdiction: 'US-FL',

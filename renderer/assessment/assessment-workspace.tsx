@@ -1,6 +1,12 @@
-import { EmptyState } from '../ui/empty-state.tsx'
+import { RepairPanel } from './repair-panel.tsx'
+import { WorkSharePanel } from './work-share-panel.tsx'
 
 /** Tallies, pattern, share of work and repair. */
 export function AssessmentWorkspace() {
-  return <EmptyState title="Assessment" sentence="Draw the roof and write findings first." />
+  return (
+    <div style={{ height: '100%', overflow: 'auto', position: 'relative', padding: 16 }}>
+      <WorkSharePanel />
+      <RepairPanel />
+    </div>
+  )
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { aFacet } from '../../../tests/builders/records.ts'
-import { cellAt, type Laying, liftedBetween, liftedFor } from './course-grid.ts'
+import { type Cell, cellAt, fewestLifted, type Laying, liftedFor, mostLifted } from './course-grid.ts'
 
 const straight: Laying = { bond: 'straight', lockFrom: 'left' }
 const staggered: Laying = { bond: 'staggered', lockFrom: 'right' }
@@ -24,14 +24,15 @@ describe('tiles that are lifted to reach others', () => {
     expect(liftedFor(row, staggered)).toBe(5)
   })
 
-  it('lie between a block and tiles that lie apart', () => {
-    // Four as two by two: two above, two beside.
-    expect(liftedBetween(4, straight)).toEqual({ least: 4, most: 8 })
-    expect(liftedBetween(1, staggered)).toEqual({ least: 3, most: 3 })
-    expect(liftedBetween(0, straight)).toEqual({ least: 0, most: 0 })
+  it('are as few as no way of laying out a few tiles undercuts', () => {
+    for (const laying of [straight, staggered, { ...straight, lockFrom: 'right' } as const]) {
+      for (const count of [1, 2, 3, 4, 5]) {
+        expect(fewestLifted(count, laying)).toBe(Math.min(...everyWay(count).map((cells) => liftedFor(cells, laying))))
+      }
+    }
   })
 
-  it('are never more than when each tile lies apart, wherever they lie', () => {
+  it('are between the fewest and the most, wherever they lie', () => {
     const cell = fc.record({ course: fc.integer({ min: 0, max: 9 }), place: fc.integer({ min: 0, max: 9 }) })
     const cells = fc.uniqueArray(cell, {
       minLength: 1,
@@ -40,14 +41,23 @@ describe('tiles that are lifted to reach others', () => {
     })
     fc.assert(
       fc.property(cells, fc.constantFrom(straight, staggered), (drawn, laying) => {
-        const { least, most } = liftedBetween(drawn.length, laying)
-        expect(liftedFor(drawn, laying)).toBeLessThanOrEqual(most)
-        expect(least).toBeLessThanOrEqual(most)
-        expect(least).toBeGreaterThan(0)
+        const lifted = liftedFor(drawn, laying)
+        expect(lifted).toBeLessThanOrEqual(mostLifted(drawn.length, laying))
+        expect(lifted).toBeGreaterThanOrEqual(fewestLifted(drawn.length, laying))
       }),
     )
   })
 })
+
+/** Every way to choose so many tiles of four courses of four. */
+function everyWay(count: number): readonly (readonly Cell[])[] {
+  const all = Array.from({ length: 16 }, (_, at) => ({ course: Math.floor(at / 4), place: at % 4 }))
+  const choose = (from: number, left: number): readonly (readonly Cell[])[] =>
+    left === 0
+      ? [[]]
+      : all.slice(from).flatMap((cell, i) => choose(from + i + 1, left - 1).map((rest) => [cell, ...rest]))
+  return choose(0, count)
+}
 
 describe('the course grid of a facet', () => {
   const corner = (xFt: number, yFt: number) => ({ xFt, yFt })

@@ -43,17 +43,25 @@ export interface Range {
 }
 
 /**
- * How many tiles are lifted to reach so many of which nobody wrote down where they lie: least where they adjoin in one
- * block of the best shape, most where each lies by itself.
+ * The fewest tiles that are ever lifted to reach so many, wherever they lie within a facet. With a tile and its two
+ * neighbours as a triangle, a triangle of tiles is the best shape: k (k + 1) / 2 of them need k + 1 lifted. With two tiles
+ * above, the tile and its neighbours are a lozenge, and so is the best shape: a by b need a + b + 1. (The smallest sum of
+ * two sets on a grid is that of sets of one shape: the theorem of Brunn and Minkowski; small counts are tried out in
+ * full in the tests.)
  */
-export function liftedBetween(count: number, laying: Laying): Range {
-  if (count === 0) return { least: 0, most: 0 }
+export function fewestLifted(count: number, { bond }: Pick<Laying, 'bond'>): number {
+  if (count === 0) return 0
+  if (bond === 'straight') return Math.ceil((Math.sqrt(8 * count + 1) - 1) / 2) + 1
   let least = Infinity
-  for (let wide = 1; wide <= Math.ceil(Math.sqrt(count)) + 2; wide += 1) {
-    const cells = Array.from({ length: count }, (_, at) => ({ course: Math.floor(at / wide), place: at % wide }))
-    least = Math.min(least, liftedFor(cells, laying))
+  for (let wide = 1; wide <= Math.ceil(Math.sqrt(count)) + 1; wide += 1) {
+    least = Math.min(least, wide + Math.ceil(count / wide) + 1)
   }
-  return { least, most: count * tilesOver({ course: 0, place: 0 }, laying).length }
+  return least
+}
+
+/** The most that are lifted to reach so many: each lies by itself. */
+export function mostLifted(count: number, laying: Laying): number {
+  return count * tilesOver({ course: 0, place: 0 }, laying).length
 }
 
 /** The tile of a facet under a point of the plan, on a grid of courses from the facet's lowest point up. */

@@ -26,12 +26,12 @@ describe('a repair on the course grid', () => {
   it('counts tiles to replace, tiles lifted for them and those that may break on the way', () => {
     const three = damage({ number: 1, extent: { kind: 'exactly', count: 3 } })
     const [one] = repair([three], allowance).facets
-    // By hand: 3 in a block need 1 column of 3 (1 above, 3 beside), a row of 3 (3 above, 1 beside) or 2 and 1 (2 above, 2
-    // beside): 4; apart 3 x 2 = 6. 10 % of 4 is a part of 1 tile, 25 % of 6 a part of 2.
+    // By hand: two in a course and one under the left of them need 3 lifted; apart 3 x 2 = 6. 10 % of 3 is a part of 1
+    // tile, 25 % of 6 a part of 2.
     expect(one).toMatchObject({
       replace: 3,
       reset: 0,
-      lifted: { least: 4, most: 6 },
+      lifted: { least: 3, most: 6 },
       broken: { least: 1, most: 2 },
       needed: { least: 4, most: 5 },
     })

@@ -5,7 +5,7 @@ import type { PieceSize } from '../../roof/quantities.ts'
 import { repairActions } from '../../scope/repair-actions.ts'
 import type { Assessment, Treatment } from '../assessment.ts'
 import { isTileDamage } from '../tile-damage.ts'
-import { type Cell, cellAt, liftedBetween, liftedFor, type Range } from './course-grid.ts'
+import { type Cell, cellAt, fewestLifted, liftedFor, mostLifted, type Range } from './course-grid.ts'
 
 /** What a repair takes on one facet. */
 export interface FacetRepair {
@@ -105,12 +105,14 @@ function facetRepair(
     counted.reduce((sum, { finding, count }) => (treatmentOf(finding, assessment) === treatment ? sum + count : sum), 0)
   const [replace, reset] = [countOf('replace'), countOf('reset')]
   const cells = counted.flatMap(({ finding, count }) => cellOf(finding, count, { facet, source }))
-  const unplaced = liftedBetween(replace + reset - cells.length, assessment)
+  const unplaced = replace + reset - cells.length
   const placed = liftedFor(cells, assessment)
   const sound = Math.max(0, Math.floor(tiles) - replace - reset)
+  // Tiles without a place may adjoin the pinned ones, or be among those that are lifted for them.
+  const least = Math.max(placed - unplaced, fewestLifted(replace + reset, assessment))
   const lifted = {
-    least: Math.min(sound, placed + unplaced.least),
-    most: Math.min(sound, placed + unplaced.most),
+    least: Math.min(sound, least),
+    most: Math.min(sound, placed + mostLifted(unplaced, assessment)),
   }
   const broken = brokenOf(lifted, reset, assessment)
   return {
@@ -183,7 +185,7 @@ export function repairAssumptions({ bond, lockFrom }: Assessment): readonly stri
   const above = bond === 'straight' ? 'the tile above it' : 'the two tiles above it, as joints are staggered by half,'
   return [
     `To take a tile out, ${above} and the tile on its ${lockFrom}, whose side lock laps it (seen from the eave), are lifted (common practice, no source).`,
-    'A tile that is lifted for two repairs counts once. Where nobody wrote down which tiles they are, the least is for tiles that adjoin in one block and the most for tiles that lie apart.',
+    'A tile that is lifted for two repairs counts once. Where nobody wrote down which tiles they are, the least is for tiles that adjoin in the best shape and the most for tiles that lie apart. Ends of courses and the ridge are not taken into account.',
     'Tiles set again and tiles lifted to reach others may break; the allowance was chosen by a person (common practice, no source).',
     'Findings of different conditions on one facet are taken as different tiles.',
   ]
