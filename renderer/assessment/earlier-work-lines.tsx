@@ -46,7 +46,9 @@ export function EarlierWorkLines() {
                 onChange={(facetId) => set({ facetId })}
               />
               <KeptText label="Permit" value={work.permit} onChange={(permit) => set({ permit })} />
-              <KeptText label="Source" value={work.source} onChange={(source) => set({ source })} />
+              <div className={styles['wide']}>
+                <KeptText label="Source" value={work.source} onChange={(source) => set({ source })} />
+              </div>
             </div>
           </Panel>
         )

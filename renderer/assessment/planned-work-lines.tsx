@@ -32,7 +32,9 @@ export function PlannedWorkLines() {
           <thead>
             <tr>
               <th scope="col">Facet</th>
-              <th scope="col">Sloped area, sq ft</th>
+              <th scope="col" className={styles['figure']}>
+                Sloped area, sq ft
+              </th>
               <th scope="col">Work</th>
               <th scope="col">Area of work</th>
             </tr>

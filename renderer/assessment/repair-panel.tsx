@@ -99,8 +99,8 @@ function RepairTable({ repair }: { repair: Repair }) {
         <thead>
           <tr>
             {['Facet', 'Replace', 'Set again', 'Lifted to reach them', 'May break', 'New tiles', 'Not counted'].map(
-              (title) => (
-                <th key={title} scope="col">
+              (title, at) => (
+                <th key={title} scope="col" className={at === 0 || at === 6 ? undefined : styles['figure']}>
                   {title}
                 </th>
               ),

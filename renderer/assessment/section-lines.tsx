@@ -72,16 +72,18 @@ export function SectionLines({ sections }: { sections: readonly JudgedSection[] 
                 faultOf={(text) => (text.trim() === '' ? 'A section needs a name.' : null)}
                 onChange={(name) => set({ name })}
               />
-              <KeptText
-                label="Facets"
-                value={lettersOf(section)}
-                placeholder="A, B"
-                faultOf={(text) => faultOf(text, section)}
-                onChange={(text) => {
-                  const letters = lettersIn(text)
-                  set({ facetIds: facets.filter(({ letter }) => letters.includes(letter)).map(({ id }) => id) })
-                }}
-              />
+              <div className={styles['wide']}>
+                <KeptText
+                  label="Facets"
+                  value={lettersOf(section)}
+                  placeholder="A, B"
+                  faultOf={(text) => faultOf(text, section)}
+                  onChange={(text) => {
+                    const letters = lettersIn(text)
+                    set({ facetIds: facets.filter(({ letter }) => letters.includes(letter)).map(({ id }) => id) })
+                  }}
+                />
+              </div>
               <DateField
                 label="Day of its permit"
                 value={section.permitDate}

@@ -50,11 +50,13 @@ export function StockLines() {
       </p>
       <h3 className={styles['heading']}>A profile that is no longer made</h3>
       <div className={styles['fields']}>
-        <KeptText
-          label="What is known of it, and from whom"
-          value={profile.statement}
-          onChange={(statement) => void save({ profile: { ...profile, statement } })}
-        />
+        <div className={styles['wide']}>
+          <KeptText
+            label="What is known of it, and from whom"
+            value={profile.statement}
+            onChange={(statement) => void save({ profile: { ...profile, statement } })}
+          />
+        </div>
         <LineDocuments
           label="Documents that show it"
           value={profile.attachmentIds}
@@ -84,7 +86,9 @@ function StockLine({
         <KeptText label="Where" value={stock.where} onChange={(where) => set({ where })} />
         <KeptText label="Counted by" value={stock.by} onChange={(by) => set({ by })} />
         <DateField label="On" value={stock.on} onChange={(on) => set({ on })} />
-        <KeptText label="Note" value={stock.note} onChange={(note) => set({ note })} />
+        <div className={styles['wide']}>
+          <KeptText label="Note" value={stock.note} onChange={(note) => set({ note })} />
+        </div>
         <LineDocuments
           label="Documents"
           value={stock.attachmentIds}
@@ -108,7 +112,9 @@ function SearchLine({
         <KeptText label="Where" value={search.where} onChange={(where) => set({ where })} />
         <KeptText label="By" value={search.by} onChange={(by) => set({ by })} />
         <DateField label="On" value={search.on} onChange={(on) => set({ on })} />
-        <KeptText label="Answer" value={search.answer} onChange={(answer) => set({ answer })} />
+        <div className={styles['wide']}>
+          <KeptText label="Answer" value={search.answer} onChange={(answer) => set({ answer })} />
+        </div>
         <LineDocuments
           label="Documents"
           value={search.attachmentIds}

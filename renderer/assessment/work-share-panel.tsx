@@ -83,14 +83,14 @@ function Shares({ shares, rule }: { shares: readonly SectionShare[]; rule: WorkS
     <>
       <p>{rule.says}</p>
       <p className={styles['quiet']}>
-        {rule.source}. {rule.status}; looked at {rule.asOf}.
+        Source: {rule.source}. Standing: {rule.status}; looked at {rule.asOf}.
       </p>
       <div className={styles['scroll']}>
         <table className={styles['lines']} aria-label="Share of work by section">
           <thead>
             <tr>
-              {['Section', 'Area, sq ft', 'Work, sq ft', 'Earlier, sq ft', 'Share'].map((title) => (
-                <th key={title} scope="col">
+              {['Section', 'Area, sq ft', 'Work, sq ft', 'Earlier, sq ft', 'Share'].map((title, at) => (
+                <th key={title} scope="col" className={at === 0 ? undefined : styles['figure']}>
                   {title}
                 </th>
               ))}
