@@ -7,7 +7,7 @@ import { write } from './procedure.ts'
 const { shape } = assessmentSchema
 
 /** A part of the assessment, without the defaults that would empty the other parts. */
-export const assessmentPatchSchema = z
+const assessmentPatchSchema = z
   .object({
     wind: shape.wind.unwrap(),
     rule: shape.rule.removeDefault(),
@@ -24,7 +24,6 @@ export const assessmentPatchSchema = z
     profile: shape.profile.unwrap(),
   })
   .partial()
-export type AssessmentPatch = z.output<typeof assessmentPatchSchema>
 
 /** Edits of the assessment; each is one step of undo and one entry of the evidence log. */
 export const assessmentEdits = {
