@@ -13,7 +13,7 @@ export function judgingARepair(work: AtWork): void {
   it('holds no share of work against any rule until a person chooses one', async () => {
     const { page } = work()
     await page.getByRole('link', { name: /^Assessment/ }).click()
-    await page.getByText('Share of work', { exact: true }).first().click()
+    await page.getByRole('radio', { name: 'Share of work' }).locator('..').click()
     await share()
       .getByText(/^No rule is chosen/)
       .waitFor()
@@ -48,7 +48,7 @@ export function judgingARepair(work: AtWork): void {
 
   it('judges a repair only when counts, allowance and matching tile are there', async () => {
     const { page } = work()
-    await page.getByText('Repair', { exact: true }).first().click()
+    await page.getByRole('radio', { name: 'Repair' }).locator('..').click()
     await repair().getByText('No allowance for breaking is chosen.').waitFor()
     await fill(repair(), { 'Of lifted tiles may break, from': '10', to: '30' })
     await page.keyboard.press('Enter')
