@@ -1,5 +1,5 @@
 import type { CaseFile } from '../evidence/case-file.ts'
-import type { PieceSize } from '../roof/quantities.ts'
+import { pieceSizeOf } from './piece-size-of.ts'
 import { type Repair, repairAreaSqFt, repairOf } from './repair/repair.ts'
 import { roofSections } from './roof-sections.ts'
 import { type SectionShare, workShares } from './work-share.ts'
@@ -8,7 +8,7 @@ type Assessed = Pick<CaseFile, 'job' | 'facets' | 'findings' | 'assessment'>
 
 /** The repair of a job by its findings and what people stated. */
 export function jobRepair({ job, facets, findings, assessment }: Assessed): Repair {
-  const piece = pieceOnSheet(job)
+  const piece = pieceSizeOf(job.sheet.covering)
   return repairOf({ facets, findings, piece, upAzimuthDeg: job.frame.upAzimuthDeg, assessment })
 }
 
@@ -17,7 +17,7 @@ export function jobWorkShares(file: Assessed, repair: Repair): readonly SectionS
   const { job, facets, assessment } = file
   const { rule, sections, planned, earlier, workDate } = assessment
   if (rule === null) return null
-  const piece = pieceOnSheet(job)
+  const piece = pieceSizeOf(job.sheet.covering)
   return workShares({
     rule,
     sections: roofSections(facets, sections, job.frame.upAzimuthDeg),
@@ -31,9 +31,4 @@ export function jobWorkShares(file: Assessed, repair: Repair): readonly SectionS
         piece,
       ),
   })
-}
-
-function pieceOnSheet({ sheet }: CaseFile['job']): PieceSize | null {
-  const { exposureIn, coverWidthIn } = sheet.covering
-  return exposureIn === null || coverWidthIn === null ? null : { exposureIn, coverWidthIn }
 }

@@ -7,7 +7,7 @@ import { windowStart, workShares } from './work-share.ts'
 
 const [rule = expect.fail('A rule is shipped.')] = shippedWorkShares
 const corner = (xFt: number, yFt: number) => ({ xFt, yFt })
-const slope = (letter: string, fromFt: number, facesDeg: number, pitchRise = 5) =>
+const slope = (letter: string, [fromFt, facesDeg]: readonly [number, number], pitchRise = 5) =>
   aFacet({
     letter,
     pitchRise,
@@ -15,7 +15,7 @@ const slope = (letter: string, fromFt: number, facesDeg: number, pitchRise = 5) 
     outline: [corner(0, fromFt), corner(60, fromFt), corner(60, fromFt + 15), corner(0, fromFt + 15)],
   })
 // Two slopes of 900 sq ft each, as flat so that areas are whole: a section of 1,800 sq ft, whose 25 % are 450.0 sq ft.
-const facets = [slope('A', 0, 180, 0), slope('B', 15, 0, 0)]
+const facets = [slope('A', [0, 180], 0), slope('B', [15, 0], 0)]
 const [a, b] = facets.map(({ id }) => id)
 
 /** The one section's share with so much planned on facet A and nothing on B. */
@@ -46,7 +46,8 @@ describe('the share of work on a section of 1,800 sq ft', () => {
     [449.82, 24.99, 'below', 'share-too-small'],
     [450, 25, 'at', 'may-hold'],
     [450.18, 25.01, 'above', 'may-hold'],
-  ])('with %f sq ft of work is %f %%: %s the bound, exception %s', (sqFt, percent, verdict, exception) => {
+  ])('with %f sq ft of work is %f %%: %s the bound, exception %s', (sqFt, percent, ...stands) => {
+    const [verdict, exception] = stands
     const share = shareOf(sqFt, { permitDate: '2010-06-01' })
     expect(share.percent).toBeCloseTo(percent, 9)
     expect(share).toMatchObject({ verdict, exception })
@@ -92,7 +93,7 @@ describe('the months of a rule', () => {
 })
 
 describe('roof sections', () => {
-  const roof = [slope('A', 0, 180), slope('B', 15, 0)]
+  const roof = [slope('A', [0, 180]), slope('B', [15, 0])]
   const namesOf = (...[of, grouped]: [Parameters<typeof roofSections>[0], Parameters<typeof roofSections>[1]]) =>
     roofSections(of, grouped, 0).map(({ name }) => name)
 
@@ -104,7 +105,7 @@ describe('roof sections', () => {
   })
 
   it('are parted where roofs stand apart, and as a person groups them', () => {
-    expect(namesOf([...roof, slope('C', 100, 180)], [])).toEqual(['Facets A, B', 'Facet C'])
+    expect(namesOf([...roof, slope('C', [100, 180])], [])).toEqual(['Facets A, B', 'Facet C'])
     const { sections } = assessmentSchema.parse({ sections: [{ id: 's', name: 'Rear', facetIds: [roof[1]?.id] }] })
     expect(namesOf(roof, sections)).toEqual(['Rear', 'Facet A'])
   })

@@ -24,6 +24,7 @@ const assessmentPatchSchema = z
     profile: shape.profile.unwrap(),
   })
   .partial()
+export type AssessmentPatch = z.output<typeof assessmentPatchSchema>
 
 /** Edits of the assessment; each is one step of undo and one entry of the evidence log. */
 export const assessmentEdits = {

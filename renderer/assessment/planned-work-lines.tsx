@@ -40,41 +40,55 @@ export function PlannedWorkLines() {
             </tr>
           </thead>
           <tbody>
-            {facets.map((facet) => {
-              const extent = planned.find(({ facetId }) => facetId === facet.id)?.extent ?? null
-              return (
-                <tr key={facet.id}>
-                  <td>{facet.letter}</td>
-                  <td className={styles['figure']}>{groupedNumber(facetGeometry(facet).areaSqFt, 1)}</td>
-                  <td>
-                    <SelectField
-                      label={`Work on facet ${facet.letter}`}
-                      hideLabel
-                      emptyLabel="Not stated"
-                      options={extents}
-                      value={extent?.kind ?? null}
-                      onChange={(kind) => put(facet, extentOf(kind, facet))}
-                    />
-                  </td>
-                  <td>
-                    {extent?.kind === 'area' ? (
-                      <NumberField
-                        label={`Area of work on facet ${facet.letter}`}
-                        hideLabel
-                        unit="sq ft"
-                        min={0}
-                        value={extent.areaSqFt}
-                        onChange={(areaSqFt) => put(facet, areaSqFt === null ? null : { kind: 'area', areaSqFt })}
-                      />
-                    ) : null}
-                  </td>
-                </tr>
-              )
-            })}
+            {facets.map((facet) => (
+              <PlannedRow
+                key={facet.id}
+                facet={facet}
+                extent={planned.find(({ facetId }) => facetId === facet.id)?.extent ?? null}
+                onPut={(extent) => put(facet, extent)}
+              />
+            ))}
           </tbody>
         </table>
       </div>
     </>
+  )
+}
+
+interface PlannedRowProps {
+  readonly facet: Facet
+  readonly extent: PlannedWork['extent'] | null
+  readonly onPut: (extent: PlannedWork['extent'] | null) => void
+}
+
+function PlannedRow({ facet, extent, onPut }: PlannedRowProps) {
+  return (
+    <tr>
+      <td>{facet.letter}</td>
+      <td className={styles['figure']}>{groupedNumber(facetGeometry(facet).areaSqFt, 1)}</td>
+      <td>
+        <SelectField
+          label={`Work on facet ${facet.letter}`}
+          hideLabel
+          emptyLabel="Not stated"
+          options={extents}
+          value={extent?.kind ?? null}
+          onChange={(kind) => onPut(extentOf(kind, facet))}
+        />
+      </td>
+      <td>
+        {extent?.kind === 'area' ? (
+          <NumberField
+            label={`Area of work on facet ${facet.letter}`}
+            hideLabel
+            unit="sq ft"
+            min={0}
+            value={extent.areaSqFt}
+            onChange={(areaSqFt) => onPut(areaSqFt === null ? null : { kind: 'area', areaSqFt })}
+          />
+        ) : null}
+      </td>
+    </tr>
   )
 }
 

@@ -1,5 +1,6 @@
 import { type RoofSection, roofSectionSchema } from '../../app/assessment/assessment.ts'
 import type { JudgedSection } from '../../app/assessment/roof-sections.ts'
+import type { Facet } from '../../app/roof/facet.ts'
 import { KeptText } from '../field-tests/kept-text.tsx'
 import { newLineId } from '../field-tests/new-line-id.ts'
 import { useJob } from '../state/job-state.tsx'
@@ -11,25 +12,8 @@ import { useAssessment } from './use-assessment.ts'
 
 /** The sections that the rule judges: as the plan has them until a person groups facets, with the permit of each. */
 export function SectionLines({ sections }: { sections: readonly JudgedSection[] }) {
-  const { facets } = useJob()
   const { assessment, save } = useAssessment()
   const own = assessment.sections
-  const lettersOf = ({ facetIds }: RoofSection) =>
-    facets
-      .filter(({ id }) => facetIds.includes(id))
-      .map(({ letter }) => letter)
-      .join(', ')
-  const put = (changed: RoofSection) =>
-    void save({ sections: own.map((section) => (section.id === changed.id ? changed : section)) })
-  function faultOf(text: string, section: RoofSection): string | null {
-    const taken = new Set(own.filter(({ id }) => id !== section.id).flatMap(({ facetIds }) => facetIds))
-    for (const letter of lettersIn(text)) {
-      const facet = facets.find((one) => one.letter === letter)
-      if (facet === undefined) return `There is no facet ${letter}.`
-      if (taken.has(facet.id)) return `Facet ${letter} is in another section already.`
-    }
-    return null
-  }
   return (
     <>
       <h3 className={styles['heading']}>Sections of the roof</h3>
@@ -53,49 +37,72 @@ export function SectionLines({ sections }: { sections: readonly JudgedSection[] 
             </Button>
           </p>
         ))}
-      {own.map((section, at) => {
-        const set = (changed: Partial<RoofSection>) => put({ ...section, ...changed })
-        return (
-          <Panel
-            key={section.id}
-            title={`Section ${at + 1}`}
-            actions={
-              <Button onPress={() => void save({ sections: own.filter(({ id }) => id !== section.id) })}>
-                Undo grouping {at + 1}
-              </Button>
-            }
-          >
-            <div className={styles['fields']}>
-              <KeptText
-                label="Name"
-                value={section.name}
-                faultOf={(text) => (text.trim() === '' ? 'A section needs a name.' : null)}
-                onChange={(name) => set({ name })}
-              />
-              <div className={styles['wide']}>
-                <KeptText
-                  label="Facets"
-                  value={lettersOf(section)}
-                  placeholder="A, B"
-                  faultOf={(text) => faultOf(text, section)}
-                  onChange={(text) => {
-                    const letters = lettersIn(text)
-                    set({ facetIds: facets.filter(({ letter }) => letters.includes(letter)).map(({ id }) => id) })
-                  }}
-                />
-              </div>
-              <DateField
-                label="Day of its permit"
-                value={section.permitDate}
-                onChange={(permitDate) => set({ permitDate })}
-              />
-              <KeptText label="Permit" value={section.permit} onChange={(permit) => set({ permit })} />
-            </div>
-          </Panel>
-        )
-      })}
+      {own.map((section, at) => (
+        <SectionLine
+          key={section.id}
+          line={at + 1}
+          section={section}
+          others={own.filter(({ id }) => id !== section.id)}
+          onChange={(changed) => void save({ sections: own.map((one) => (one.id === changed.id ? changed : one)) })}
+          onRemove={() => void save({ sections: own.filter(({ id }) => id !== section.id) })}
+        />
+      ))}
     </>
   )
+}
+
+interface SectionLineProps {
+  readonly line: number
+  readonly section: RoofSection
+  readonly others: readonly RoofSection[]
+  readonly onChange: (section: RoofSection) => void
+  readonly onRemove: () => void
+}
+
+function SectionLine({ line, section, others, onChange, onRemove }: SectionLineProps) {
+  const { facets } = useJob()
+  const set = (changed: Partial<RoofSection>) => onChange({ ...section, ...changed })
+  const own = facets.filter(({ id }) => section.facetIds.includes(id))
+  return (
+    <Panel title={`Section ${line}`} actions={<Button onPress={onRemove}>Undo grouping {line}</Button>}>
+      <div className={styles['fields']}>
+        <KeptText
+          label="Name"
+          value={section.name}
+          faultOf={(text) => (text.trim() === '' ? 'A section needs a name.' : null)}
+          onChange={(name) => set({ name })}
+        />
+        <div className={styles['wide']}>
+          <KeptText
+            label="Facets"
+            value={own.map(({ letter }) => letter).join(', ')}
+            placeholder="A, B"
+            faultOf={(text) => lettersFault(text, facets, others)}
+            onChange={(text) => {
+              const letters = lettersIn(text)
+              set({ facetIds: facets.filter(({ letter }) => letters.includes(letter)).map(({ id }) => id) })
+            }}
+          />
+        </div>
+        <DateField
+          label="Day of its permit"
+          value={section.permitDate}
+          onChange={(permitDate) => set({ permitDate })}
+        />
+        <KeptText label="Permit" value={section.permit} onChange={(permit) => set({ permit })} />
+      </div>
+    </Panel>
+  )
+}
+
+function lettersFault(text: string, facets: readonly Facet[], others: readonly RoofSection[]): string | null {
+  const taken = new Set(others.flatMap(({ facetIds }) => facetIds))
+  for (const letter of lettersIn(text)) {
+    const facet = facets.find((one) => one.letter === letter)
+    if (facet === undefined) return `There is no facet ${letter}.`
+    if (taken.has(facet.id)) return `Facet ${letter} is in another section already.`
+  }
+  return null
 }
 
 function lettersIn(text: string): readonly string[] {

@@ -69,13 +69,14 @@ export function repairOf(source: RepairSource): Repair {
   const work = findings.filter((finding) => isTileDamage(finding) && treatmentOf(finding, assessment) !== 'leave')
   const available = availableOf(assessment)
   const lacks = lacksOf(source, work, available)
+  if (work.length === 0) return { facets: [], needed: null, available, verdict: 'nothing-to-do', lacks: [] }
   if (piece === null) return { facets: [], needed: null, available, verdict: 'not-known', lacks }
   const each = facets.flatMap((facet): FacetRepair[] => {
     const own = work.filter(({ facetId }) => facetId === facet.id)
     return own.length === 0 ? [] : [facetRepair(facet, own, { ...source, piece })]
   })
   const needed = assessment.breakage === null ? null : summed(each.map((one) => one.needed ?? NONE))
-  return { facets: each, needed, available, verdict: verdictOf(work, { needed, available, lacks }), lacks }
+  return { facets: each, needed, available, verdict: verdictOf({ needed, available, lacks }), lacks }
 }
 
 const NONE: Range = { least: 0, most: 0 }
@@ -168,11 +169,7 @@ function lacksOf(
   ]
 }
 
-function verdictOf(
-  work: readonly Finding[],
-  { needed, available, lacks }: Pick<Repair, 'needed' | 'available' | 'lacks'>,
-): RepairVerdict {
-  if (work.length === 0) return 'nothing-to-do'
+function verdictOf({ needed, available, lacks }: Pick<Repair, 'needed' | 'available' | 'lacks'>): RepairVerdict {
   if (needed === null || available === null) return 'not-known'
   // Whatever is not counted yet can only add to what is needed.
   if (available < needed.least) return 'short'

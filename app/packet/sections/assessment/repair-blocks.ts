@@ -65,13 +65,11 @@ function sources(context: PacketContext): readonly Block[] {
           listTable(
             'Matching tile, by whom counted and where',
             ['Tiles', 'Where', 'Counted by', 'On', 'Note', 'Documents'],
-            [
-              ...stock.map(({ pieces, where, by, on, note, attachmentIds }) => [
-                plain(pieces === null ? 'not counted' : String(pieces)),
-                ...[where, by, on ?? '', note].map(stated),
-                documents(attachmentIds, context),
-              ]),
-            ],
+            stock.map(({ pieces, where, by, on, note, attachmentIds }) => [
+              plain(pieces === null ? 'not counted' : String(pieces)),
+              ...[where, by, on ?? '', note].map(stated),
+              documents(attachmentIds, context),
+            ]),
           ),
         ]),
     ...(searches.length === 0
@@ -81,12 +79,10 @@ function sources(context: PacketContext): readonly Block[] {
           listTable(
             'Searches for matching tile',
             ['Where', 'By', 'On', 'Answer', 'Documents'],
-            [
-              ...searches.map(({ where, by, on, answer, attachmentIds }) => [
-                ...[where, by, on ?? '', answer].map(stated),
-                documents(attachmentIds, context),
-              ]),
-            ],
+            searches.map(({ where, by, on, answer, attachmentIds }) => [
+              ...[where, by, on ?? '', answer].map(stated),
+              documents(attachmentIds, context),
+            ]),
           ),
         ]),
     ...(profile.statement.trim() === ''
