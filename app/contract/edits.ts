@@ -25,6 +25,7 @@ import { facetSchema } from '../roof/facet.ts'
 import { houseOutlineSchema } from '../roof/house-outline.ts'
 import { planImageSchema } from '../roof/plan-image.ts'
 import { diaryEdits } from './diary.ts'
+import { assessmentEdits } from './assessment.ts'
 import { fieldTestEdits } from './field-tests.ts'
 import { narrationProcedures } from './narration.ts'
 import { write } from './procedure.ts'
@@ -171,6 +172,7 @@ export const editProcedures = {
     z.object({ id: readingIdSchema, number: z.number().int() }),
   ),
   ...fieldTestEdits,
+  ...assessmentEdits,
   'readings.remove': write(z.object({ ...inJob, id: readingIdSchema }), done),
   /** Changes what is said of an image under the plan, or how it lies. Showing one hides the others. */
   'plan-images.save': write(z.object({ ...inJob, id: planImageIdSchema, set: planImagePatchSchema }), done),

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { assessmentSchema } from '../assessment/assessment.ts'
 import { attachmentSchema } from '../evidence/attachment.ts'
 import { jobDiarySchema } from '../diary/job-diary.ts'
 import { cameraSchema } from '../evidence/camera.ts'
@@ -74,6 +75,7 @@ export const jobSnapshotSchema = z.object({
   weather: jobWeatherSchema,
   scope: jobScopeSchema,
   diary: jobDiarySchema.prefault({}),
+  assessment: assessmentSchema.prefault({}),
   attachments: z.array(attachmentSchema),
   narrations: z.array(narrationSchema),
   draftDecisions: z.array(draftDecisionSchema),

@@ -1,3 +1,4 @@
+import type { Assessment } from '../assessment/assessment.ts'
 import type { FieldSurvey } from '../fieldtest/survey.ts'
 import type { Reading } from '../fieldtest/reading.ts'
 import type { Job } from '../job/job.ts'
@@ -24,4 +25,5 @@ export interface CaseFile {
   readonly survey: FieldSurvey
   readonly weather: JobWeather
   readonly scope: JobScope
+  readonly assessment: Assessment
 }

@@ -14,6 +14,7 @@ export const recordKindSchema = z.enum([
   'finding',
   'reading',
   'field-survey',
+  'assessment',
   'video',
   'attachment',
   'plan-image',

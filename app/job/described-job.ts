@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { describedAssessmentSchema } from '../assessment/described-assessment.ts'
 import { diaryContentSchema } from '../diary/entry.ts'
 import { cameraClockSchema } from '../evidence/camera.ts'
 import { photoRoleSchema } from '../evidence/catalog/keys.ts'
@@ -124,6 +125,7 @@ export const describedJobSchema = z.strictObject({
     .default([]),
   survey: describedSurveySchema.nullable().default(null),
   scope: describedScopeSchema.nullable().default(null),
+  assessment: describedAssessmentSchema.nullable().default(null),
   weather: z
     .strictObject({
       stations: z

@@ -61,6 +61,7 @@ describe('a packet for a job with every kind of finding', () => {
       'roof-plan',
       'findings',
       'field-tests',
+      'assessment',
       'explanatory-notes',
       'photos',
       'evidence-log',

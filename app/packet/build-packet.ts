@@ -1,6 +1,7 @@
 import type { PacketDocument, Section } from './document.ts'
 import { makeContext, type PacketContext } from './packet-context.ts'
 import type { PacketInput } from './packet-input.ts'
+import { assessmentSection } from './sections/assessment/assessment-section.ts'
 import { contentsSection } from './sections/contents.ts'
 import { coverSection } from './sections/cover.ts'
 import { custodySection } from './sections/custody.ts'
@@ -26,6 +27,7 @@ const sections: readonly ((context: PacketContext) => Section | null)[] = [
   findingsSection,
   fieldTestsSection,
   weatherSection,
+  assessmentSection,
   scopeAndCostSection,
   explanatoryNotesSection,
   photosSection,

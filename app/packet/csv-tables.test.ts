@@ -73,6 +73,7 @@ describe('the tables of an evidence bundle', () => {
       'photos.csv',
       'readings.csv',
       'hand-checks.csv',
+      'tallies.csv',
       'facets.csv',
       'edges.csv',
       'roof-totals.csv',

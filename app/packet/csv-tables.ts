@@ -26,11 +26,12 @@ import { howMuchWords } from './finding-words.ts'
 import { localIso } from './format/local-iso.ts'
 import { handCheckTable, readingColumns } from './field-test-tables.ts'
 import { quantityTables } from './quantity-tables.ts'
+import { talliesTable } from './tallies-table.ts'
 import { videoTable } from './video-table.ts'
 import { weatherTable } from './weather-table.ts'
 
 /**
- * findings.csv, photos.csv, readings.csv, videos.csv and weather.csv where there are any, and the tables of quantities of
+ * findings.csv, photos.csv, readings.csv, tallies.csv, videos.csv and weather.csv where there are any, and the tables of quantities of
  * an evidence bundle. Photos include those left out, with the reason.
  */
 export function csvTables(caseFile: CaseFile, videos: readonly Video[] = []): readonly CsvTable[] {
@@ -40,6 +41,7 @@ export function csvTables(caseFile: CaseFile, videos: readonly Video[] = []): re
     table('photos.csv', photoColumns(names), [...caseFile.photos].sort(byNumber)),
     table('readings.csv', readingColumns(caseFile, names), [...caseFile.readings].sort(byNumber)),
     handCheckTable(caseFile, names),
+    talliesTable(caseFile),
     ...(videos.length === 0 ? [] : [videoTable(videos)]),
     ...quantityTables(caseFile),
     ...(caseFile.weather.sources.length === 0 ? [] : [weatherTable(caseFile)]),

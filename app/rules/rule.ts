@@ -34,9 +34,13 @@ const aboutSchema = z.object({
   cautions: z.array(text(1000)).max(20).default([]),
 })
 
+/** A rule on the share of a roof that is worked on. */
+export const workShareRuleSchema = aboutSchema.extend({ kind: z.literal('work-share'), data: workShareSchema })
+export type WorkShareRule = z.output<typeof workShareRuleSchema>
+
 /** A rule as data: who says it, where, since when, how sure we are of it, and the figures that a computation takes from it. */
 export const ruleSchema = z.discriminatedUnion('kind', [
-  aboutSchema.extend({ kind: z.literal('work-share'), data: workShareSchema }),
+  workShareRuleSchema,
   aboutSchema.extend({ kind: z.literal('clock'), data: clockSchema }),
 ])
 export type Rule = z.output<typeof ruleSchema>

@@ -13,6 +13,7 @@ import type { ReadDb } from '../store/database.ts'
 import type { Write } from '../store/record-edits.ts'
 import { listCameras } from '../store/records/cameras.ts'
 import { listPhotos } from '../store/records/photos.ts'
+import { describedAssessmentWrites } from './described-assessment.ts'
 import { describedScopeWrites } from './described-scope.ts'
 
 /** The records of a described job, its names (facet letters, file names, finding numbers) turned into identities. */
@@ -66,6 +67,7 @@ export function describedRecords(
     }),
     ...surveyWrites(jobId, described, { facetIdOf, photoIds }),
     ...describedScopeWrites(jobId, described, { facetIdOf, book }),
+    ...describedAssessmentWrites(jobId, described, { facetIdOf, findingIds }),
   ]
 }
 

@@ -2,6 +2,7 @@ import { refuse } from '../../app/contract/app-error.ts'
 import { contentFault, type HandedItem } from '../../app/diary/entry.ts'
 import type { DescribedJob } from '../../app/job/described-job.ts'
 import { checkOutline, outlineFaultSentence } from '../../app/roof/outline.ts'
+import { shippedWorkShares } from '../../app/rules/shipped-work-shares.ts'
 import { bids } from '../../app/scope/scope-record.ts'
 import type { Waiting } from '../library/intake/find-files.ts'
 
@@ -59,11 +60,26 @@ export function checkReferences(described: DescribedJob, files: readonly Waiting
   for (const bid of bids) {
     described.scope?.facets[bid]?.forEach((letter, i) => need.facet(letter, `scope.facets.${bid}.${i}`))
   }
+  checkAssessment(described, need)
   for (const list of ['checks', 'squares', 'others'] as const) {
     described.survey?.[list].forEach(({ facet, photos: shown }, i) => {
       need.facet(facet, `survey.${list}.${i}.facet`)
       shown.forEach((file, k) => need.file(file, `survey.${list}.${i}.photos.${k}`))
     })
+  }
+}
+
+function checkAssessment({ assessment }: DescribedJob, need: ReturnType<typeof needs>): void {
+  assessment?.sections.forEach(({ facets }, i) =>
+    facets.forEach((letter, k) => need.facet(letter, `assessment.sections.${i}.facets.${k}`)),
+  )
+  for (const list of ['planned', 'earlier'] as const) {
+    assessment?.[list].forEach(({ facet }, i) => need.facet(facet, `assessment.${list}.${i}.facet`))
+  }
+  assessment?.treatments.forEach(({ finding }, i) => need.finding(finding, `assessment.treatments.${i}.finding`))
+  const key = assessment?.rule ?? null
+  if (key !== null && !shippedWorkShares.some((rule) => rule.key === key)) {
+    refuseField('assessment.rule', `"${key}" is no rule on the share of work that comes with the program.`)
   }
 }
 

@@ -9,6 +9,7 @@ import { fileFailure } from '../library/file-failure.ts'
 import type { Library } from '../library/open-library.ts'
 import { readSetting } from '../store/settings.ts'
 import { diaryArea } from './diary-area.ts'
+import { assessmentArea } from './assessment-area.ts'
 import type { DeskWorld } from './desk-world.ts'
 import { findingsArea, historyArea, photosArea, sheetArea } from './edits-area.ts'
 import { fieldFilesArea, readingsArea, surveyArea } from './field-tests-area.ts'
@@ -142,6 +143,7 @@ function allHandlers(world: DeskWorld): Handlers {
     ...videosArea(world),
     ...narrationArea(world),
     ...surveyArea(world),
+    ...assessmentArea(world),
     ...fieldFilesArea(world),
     ...historyArea(world),
     ...placementArea(world),

@@ -14,6 +14,7 @@ import { findJob, jobRevision, type StoredJob } from '../store/jobs.ts'
 import { lastEntry } from '../store/log.ts'
 import { listPackets } from '../store/packets.ts'
 import { historyState } from '../store/record-edits.ts'
+import { assessmentOf } from '../store/records/assessment.ts'
 import { listAttachments } from '../store/records/attachments.ts'
 import { listCameras } from '../store/records/cameras.ts'
 import { diaryEntryTable, jobClocksOf } from '../store/records/diary.ts'
@@ -77,6 +78,7 @@ function allButPhotos(db: ReadDb, jobId: string): Omit<JobSnapshot, 'photos'> {
     weather: jobWeather(db, jobId),
     scope: scopeOf(db, jobId),
     diary: { entries: diaryEntryTable.list(db, jobId), clocks: jobClocksOf(db, jobId) },
+    assessment: assessmentOf(db, jobId),
     attachments: listAttachments(db, jobId).map((kept) => kept.attachment),
     packets: listPackets(db, jobId),
     history: historyState(db, jobId),

@@ -1,6 +1,8 @@
+import type { Assessment } from '../../app/assessment/assessment.ts'
 import type { FacetId } from '../../app/job/ids.ts'
 import type { ReadDb } from '../store/database.ts'
 import type { Write } from '../store/record-edits.ts'
+import { assessmentOf } from '../store/records/assessment.ts'
 import { fieldSurveyOf } from '../store/records/field-survey.ts'
 import { listPhotos } from '../store/records/photos.ts'
 import { findingTable, readingTable } from '../store/records/tables.ts'
@@ -31,7 +33,21 @@ export function withoutFacets(db: ReadDb, jobId: string, facetIds: readonly stri
       .filter((reading) => isGone(reading.facetId))
       .map((reading): Write => ({ record: 'reading', id: reading.id, after: freed(reading) })),
     ...(isNamed ? [{ record: 'field-survey', id: jobId, after } as const] : []),
+    ...assessmentWrites(db, jobId, isGone),
   ]
+}
+
+function assessmentWrites(db: ReadDb, jobId: string, isGone: (facetId: FacetId | null) => boolean): readonly Write[] {
+  const { sections, planned, earlier, ...rest } = assessmentOf(db, jobId)
+  const named = [...sections.flatMap(({ facetIds }) => facetIds), ...[...planned, ...earlier].map((one) => one.facetId)]
+  if (!named.some(isGone)) return []
+  const after: Assessment = {
+    ...rest,
+    sections: sections.map((one) => ({ ...one, facetIds: one.facetIds.filter((id) => !isGone(id)) })),
+    planned: planned.filter(({ facetId }) => !isGone(facetId)),
+    earlier: earlier.map((one) => (isGone(one.facetId) ? { ...one, facetId: null } : one)),
+  }
+  return [{ record: 'assessment', id: jobId, after }]
 }
 
 /** What once pointed to a facet, and points to none by now, points to it again. */

@@ -145,6 +145,13 @@ describe('an older library', () => {
     expect(findChainBreak(wholeLog(db, job.id))).toBeNull()
   })
 
+  it('gets a place for assessments and keeps its rows', () => {
+    inTransaction(db, (write) => run(write, "insert into settings (name, value) values ('operator', 'Ada')"))
+    migrate(db, { backup: () => undefined })
+    expect(row(db, 'select value from settings')).toEqual({ value: 'Ada' })
+    expect(rows(db, 'select * from assessments')).toEqual([])
+  })
+
   it('of the second version gets a place for field surveys and keeps its rows', () => {
     migrate(db, { backup: () => undefined, steps: [firstLibrary, outlines] })
     inTransaction(db, (write) => run(write, "insert into settings (name, value) values ('operator', 'Ada')"))

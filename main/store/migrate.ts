@@ -12,6 +12,7 @@ import { fieldSurveys } from './migrations/0010-field-surveys.ts'
 import { weather } from './migrations/0011-weather.ts'
 import { scopes } from './migrations/0014-scopes.ts'
 import { diaryAndRules } from './migrations/0013-diary-and-rules.ts'
+import { assessments } from './migrations/0012-assessments.ts'
 
 /** Every migration in order; the position in this list, counted from 1, is the database's version after it. */
 const migrations: readonly string[] = [
@@ -27,6 +28,7 @@ const migrations: readonly string[] = [
   weather,
   scopes,
   diaryAndRules,
+  assessments,
 ]
 
 /**

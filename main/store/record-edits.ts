@@ -6,6 +6,7 @@ import { row, rows, run, type ReadDb, type WriteDb } from './database.ts'
 import { touchJob } from './jobs.ts'
 import { fromJson } from './json-column.ts'
 import { appendLog, type Author } from './log.ts'
+import { assessmentTable } from './records/assessment.ts'
 import { attachmentTagsTable } from './records/attachments.ts'
 import { cameraClockTable } from './records/cameras.ts'
 import { diaryEntryTable, jobClocksTable } from './records/diary.ts'
@@ -64,6 +65,7 @@ const tables = {
   narration: checked(narrationTable),
   'draft-decision': checked(draftDecisionTable),
   'field-survey': checked(fieldSurveyTable),
+  assessment: checked(assessmentTable),
   'weather-station': checked(weatherStationTable),
   'weather-source': checked(weatherSourceTable),
   'weather-choices': checked(weatherChoicesTable),

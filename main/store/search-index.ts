@@ -40,6 +40,7 @@ export function indexRecord(db: WriteDb, jobId: string, { record, id }: { record
     case 'narration':
     case 'draft-decision':
     case 'field-survey':
+    case 'assessment':
     case 'weather-station':
     case 'weather-source':
     case 'weather-choices':

@@ -5,7 +5,7 @@ import { frameKeys, walkKeys, workspaceKeys } from './frame-keys.ts'
 describe('keys of the frame', () => {
   it('are each used once', () => {
     const all = [...Object.values(frameKeys), ...Object.values(walkKeys), ...workspaceKeys]
-    expect(all.length).toBe(24)
+    expect(all.length).toBe(25)
     expect(keyClashes(all)).toEqual([])
   })
 })

@@ -21,7 +21,11 @@ export const walkKeys = {
 } as const
 
 /** Workspaces that came when Alt and a digit were all given away. */
-const furtherKeys: Readonly<Partial<Record<Workspace, string>>> = { scope: 'Alt+Shift+2', diary: 'Alt+Shift+3' }
+const furtherKeys: Readonly<Partial<Record<Workspace, string>>> = {
+  assessment: 'Alt+Shift+1',
+  scope: 'Alt+Shift+2',
+  diary: 'Alt+Shift+3',
+}
 
 const numbered = workspaces.filter((workspace) => furtherKeys[workspace] === undefined)
 

@@ -11,6 +11,7 @@ export const panes = {
   findings: screenPart(async () => (await import('../findings/findings-workspace.tsx')).FindingsWorkspace),
   'field-tests': screenPart(async () => (await import('../field-tests/field-tests-workspace.tsx')).FieldTestsWorkspace),
   weather: screenPart(async () => (await import('../weather/weather-workspace.tsx')).WeatherWorkspace),
+  assessment: screenPart(async () => (await import('../assessment/assessment-workspace.tsx')).AssessmentWorkspace),
   scope: screenPart(async () => (await import('../scope/scope-workspace.tsx')).ScopeWorkspace),
   packet: screenPart(async () => (await import('../packet/packet-workspace.tsx')).PacketWorkspace),
   diary: screenPart(async () => (await import('../diary/diary-workspace.tsx')).DiaryWorkspace),

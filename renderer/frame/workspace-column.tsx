@@ -117,6 +117,8 @@ function countOf(snapshot: JobSnapshot, workspace: Workspace): string {
       return number(snapshot.readings.length + snapshot.survey.checks.length + snapshot.survey.squares.length)
     case 'weather':
       return number(snapshot.weather.stations.length)
+    case 'assessment':
+      return ''
     case 'scope':
       return snapshot.scope.choices.isOffered ? 'in packet' : ''
     case 'packet':

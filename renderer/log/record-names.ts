@@ -84,6 +84,7 @@ const namers: Readonly<Record<RecordName['kind'], Namer>> = {
     place: { workspace: 'narration', target: null },
   }),
   'field-survey': () => ({ name: 'Field tests', place: { workspace: 'field-tests', target: null } }),
+  assessment: () => ({ name: 'Assessment', place: { workspace: 'assessment', target: null } }),
   'weather-station': (id, job) => {
     const station = oneOf(job.weather.stations, id)
     if (station === undefined) return removed('a station that was removed')

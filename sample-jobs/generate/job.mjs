@@ -2,6 +2,7 @@
 import { writeFile } from 'node:fs/promises'
 import { CAMERAS } from './cameras.mjs'
 import { ANCHOR, FACETS, PITCH_RISE, UP_AZIMUTH_DEG, downslopeAzimuthDeg } from './house-plan.mjs'
+import { ASSESSMENT } from './assessment.mjs'
 import { DIARY } from './diary.mjs'
 import { FRONT_FINDINGS } from './findings-front.mjs'
 import { GARAGE_FINDINGS } from './findings-garage.mjs'
@@ -72,6 +73,7 @@ function describedJob() {
     diary: DIARY,
     survey: SURVEY,
     scope: SCOPE,
+    assessment: ASSESSMENT,
     weather: WEATHER,
   }
 }

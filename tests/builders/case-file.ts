@@ -1,3 +1,4 @@
+import { emptyAssessment } from '../../app/assessment/assessment.ts'
 import type { CaseFile } from '../../app/evidence/case-file.ts'
 import { emptySurvey } from '../../app/fieldtest/survey.ts'
 import { emptyScope } from '../../app/scope/scope-record.ts'
@@ -17,6 +18,7 @@ export function aCaseFile(given: Partial<CaseFile> = {}): CaseFile {
     survey: emptySurvey(),
     weather: NO_WEATHER,
     scope: { choices: emptyScope(), book: null },
+    assessment: emptyAssessment(),
     narrations: [],
     ...given,
   }

@@ -4,10 +4,12 @@ import { ensureBuilt, ensurePagesBuilt } from '../built-program.ts'
 import { useScratch } from '../library/scratch.ts'
 import { browserPath, openWindow, type Window } from './browser.ts'
 import { serveLibrary, type ServedLibrary } from './serve-library.ts'
+import { assessing } from './steps/assessing.ts'
 import { checkingThePacket } from './steps/checking-the-packet.ts'
 import { drawingTheRoof } from './steps/drawing-the-roof.ts'
 import { fillingTheSheet } from './steps/filling-the-sheet.ts'
 import { firstRun } from './steps/first-run.ts'
+import { judgingARepair } from './steps/judging-a-repair.ts'
 import { issuingThePacket } from './steps/issuing-the-packet.ts'
 import { markingPhotos } from './steps/marking-photos.ts'
 import { keepingTheDiary } from './steps/keeping-the-diary.ts'
@@ -95,6 +97,10 @@ describe.skipIf(browserPath === null)(`a job from the card to the packet, in a b
   })
   describe('scope and cost', () => {
     pricingTheWork(work)
+  })
+  describe('the assessment', () => {
+    assessing(work)
+    judgingARepair(work)
   })
   describe('the packet', () => {
     issuingThePacket(work)

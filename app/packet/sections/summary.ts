@@ -10,7 +10,7 @@ import { howMuchWords, whatWords } from '../finding-words.ts'
 import { areaFigure } from '../format/areas.ts'
 import { facetLink, findingLink, findingLinks } from '../links.ts'
 import type { PacketContext } from '../packet-context.ts'
-import { tally, type TallyRow } from '../tally.ts'
+import { tally, type TallyRow } from '../../evidence/tally.ts'
 import { counted, joined, ledBy, plain } from '../text.ts'
 import { column, heading, paragraph, titledSection } from './section.ts'
 

@@ -1,5 +1,5 @@
-import type { ComponentKey, ConditionKey } from '../evidence/catalog/keys.ts'
-import type { Finding } from '../evidence/finding.ts'
+import type { ComponentKey, ConditionKey } from './catalog/keys.ts'
+import type { Finding } from './finding.ts'
 
 /** Findings of one component and condition: what was counted exactly added up, everything else kept apart. */
 export interface TallyRow {
