@@ -31,7 +31,7 @@ export function multinomialTest(observed: readonly number[], shares: readonly nu
     const p = allOutcomes({ n, logs, logShares, bound })
     return { method: 'exact', outcomes, p: Math.min(1, p) }
   }
-  const rare = drawnAsRare({ n, shares, isRare: (counts) => logChance(counts) <= bound })
+  const rare = drawnAsRare({ n, shares, logs, isRare: (counts) => logChance(counts) <= bound })
   return { method: 'monte-carlo', draws: DRAWS, seed: SEED, p: (rare + 1) / (DRAWS + 1) }
 }
 
@@ -73,29 +73,65 @@ function allOutcomes({ n, logs, logShares, bound }: Outcomes): number {
 interface Draws {
   readonly n: number
   readonly shares: readonly number[]
+  readonly logs: readonly number[]
   readonly isRare: (counts: readonly number[]) => boolean
 }
 
-function drawnAsRare({ n, shares, isRare }: Draws): number {
-  const upTo = shares.map((_, i) => shares.slice(0, i + 1).reduce((sum, share) => sum + share, 0) * 2 ** 32)
+/** Each draw fills one group after the other: what is left falls into the next one by its share of the groups left. */
+function drawnAsRare({ n, shares, logs, isRare }: Draws): number {
   const last = shares.length - 1
-  // Xorshift of 32 bits (G. Marsaglia 2003, shifts 13, 17, 5).
-  let state = SEED
+  const binomials = shares.map((share, i) => binomial(share / shares.slice(i).reduce((sum, one) => sum + one, 0), logs))
+  const random = xorshift()
   let rare = 0
   for (let draw = 0; draw < DRAWS; draw++) {
-    const counts = shares.map(() => 0)
-    for (let i = 0; i < n; i++) {
-      state ^= state << 13
-      state ^= state >>> 17
-      state ^= state << 5
-      const at = state >>> 0
-      let group = 0
-      while (group < last && at >= (upTo[group] ?? 0)) group += 1
-      counts[group] = (counts[group] ?? 0) + 1
-    }
+    let left = n
+    const counts = shares.map((_, group) => {
+      const count = group === last ? left : (binomials[group]?.(left, random()) ?? 0)
+      left -= count
+      return count
+    })
     if (isRare(counts)) rare += 1
   }
   return rare
+}
+
+/** Numbers from 0 to 1 by the xorshift of 32 bits (G. Marsaglia 2003, shifts 13, 17, 5). */
+function xorshift(): () => number {
+  let state = SEED
+  return () => {
+    state ^= state << 13
+    state ^= state >>> 17
+    state ^= state << 5
+    return (state >>> 0) / 2 ** 32
+  }
+}
+
+/** How many of `of` fall on a share: the number at which the sum of binomial chances passes `at`. */
+function binomial(share: number, logs: readonly number[]): (of: number, at: number) => number {
+  const sums = new Map<number, Float64Array>()
+  const [logIn, logOut] = [Math.log(share), Math.log1p(-share)]
+  function sumsOf(of: number): Float64Array {
+    const own = new Float64Array(of + 1)
+    let sum = 0
+    for (let k = 0; k <= of; k++) {
+      const ways = (logs[of] ?? 0) - (logs[k] ?? 0) - (logs[of - k] ?? 0)
+      sum += Math.exp(ways + k * logIn + (of - k) * logOut)
+      own[k] = sum
+    }
+    sums.set(of, own)
+    return own
+  }
+  return (of, at) => {
+    if (of === 0) return 0
+    const own = sums.get(of) ?? sumsOf(of)
+    let [low, high] = [0, of]
+    while (low < high) {
+      const middle = (low + high) >> 1
+      if ((own[middle] ?? 1) > at) high = middle
+      else low = middle + 1
+    }
+    return low
+  }
 }
 
 /** Logarithms of 0! to n!. */

@@ -58,8 +58,7 @@ export const PATTERN_CAUTIONS = [
 export function groupWorking(label: string, group: PatternGroup<string>, pattern: Compared): string {
   const whole = pattern.groups.reduce((sum, { lookedAtSqFt }) => sum + lookedAtSqFt, 0)
   const area = `${group.lookedAtSqFt.toFixed(1)} of ${whole.toFixed(1)} sq ft looked at`
-  const tiles = `${group.tiles} tiles counted in them, ${group.tilesExpected.toFixed(1)} expected by area`
-  return `${label}: ${pattern.findings} findings × ${area} = ${group.expected.toFixed(2)} expected; ${group.findings} observed; ratio ${ratioWords(group.ratio)}. ${tiles}.`
+  return `${label}: ${pattern.findings} findings × ${area} = ${group.expected.toFixed(2)} expected; ${group.findings} observed; ratio ${ratioWords(group.ratio)}.`
 }
 
 /** "2.3", or a dash where none was expected. */
@@ -88,5 +87,5 @@ function whole(count: number): string {
 }
 
 function countWords(findings: number): string {
-  return findings === 1 ? '1 finding' : `${findings} findings`
+  return findings === 1 ? '1 finding of damage' : `${findings} findings of damage`
 }

@@ -5,10 +5,10 @@ import type { Facet } from '../roof/facet.ts'
 import { facetGeometry } from '../roof/facet-geometry.ts'
 import { zonePieces } from '../roof/zones/edge-zones.ts'
 import type { Zone } from '../roof/zones/edition.ts'
-import { findingZone } from '../roof/zones/finding-zone.ts'
 import type { JobZones } from '../roof/zones/job-zones.ts'
 import { whyNoZones, zonesInOrder } from '../roof/zones/zone-words.ts'
 import { multinomialTest, type MultinomialTest } from './multinomial-test.ts'
+import { zoneOfFinding } from './zone-of-finding.ts'
 import { windSide, windSides, type WindForSides, type WindSide } from './wind-side.ts'
 
 /** Parts that are counted piece by piece and lie in a zone. */
@@ -66,12 +66,11 @@ export function zonePattern({ facets, findings }: PatternRoof, zones: JobZones):
         own === zone ? sum + (areaSqFt * (percents.get(facetId) ?? 0)) / 100 : sum,
       0,
     )
-  const keyOf = (finding: Finding): Zone | null => {
-    const found = findingZone(finding, zones)
-    if (found.kind === 'in') return found.zone
-    return found.kind === 'shared' ? (found.shares[0]?.zone ?? null) : null
-  }
-  return compared(zonesInOrder, areaOf, damageBy(findings, keyOf))
+  return compared(
+    zonesInOrder,
+    areaOf,
+    damageBy(findings, (finding) => zoneOfFinding(finding, zones)),
+  )
 }
 
 /** Damage by how the facet lies to the wind, against the area of each side that was looked at. Flat facets are left out. */

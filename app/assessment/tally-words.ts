@@ -41,7 +41,8 @@ export function affectedWords(affected: TilesAffected): string {
 export function tallyWorking({ facet, rows, affected }: FacetTally, piece: PieceSize | null): readonly string[] {
   const name = facet === null ? 'Without a facet' : `Facet ${facet.letter}`
   const sums = rows.flatMap(({ component, condition, counted }) => {
-    if (counted === null) return []
+    // One finding's count is in the table as it stands.
+    if (counted === null || counted.findings.length < 2) return []
     const parts = counted.findings.map(
       ({ number, extent }) => `${extent.kind === 'exactly' ? extent.count : 0} (${findingLabel(number)})`,
     )

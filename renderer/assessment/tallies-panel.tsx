@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import { facetTallies, type FacetTally } from '../../app/assessment/facet-tallies.ts'
 import { pieceSizeOf } from '../../app/assessment/piece-size-of.ts'
 import { affectedWords, apartWords, TALLY_CAUTION, tallyWorking } from '../../app/assessment/tally-words.ts'
@@ -38,13 +39,11 @@ export function TalliesPanel() {
         <table className={styles['lines']} aria-label="Facets">
           <thead>
             <tr>
-              {['Facet', 'Looked at', 'Why not all of it', 'Tiles with damage, of the whole facet', 'Working'].map(
-                (title) => (
-                  <th key={title} scope="col">
-                    {title}
-                  </th>
-                ),
-              )}
+              {['Facet', 'Looked at', 'Why not all of it', 'Tiles with damage, of the whole facet'].map((title) => (
+                <th key={title} scope="col">
+                  {title}
+                </th>
+              ))}
             </tr>
           </thead>
           <tbody>
@@ -71,19 +70,28 @@ function FacetLine({ tally, piece }: { tally: FacetTally; piece: PieceSize | nul
           <td>-</td>
         </>
       ) : (
-        <LookedAt facet={facet} />
+        <LookedAt id={facet.id} letter={facet.letter} {...facet.inspected} />
       )}
-      <td>{affectedWords(affected)}</td>
-      <td>{working.length === 0 ? '-' : <ShowWorking lines={working} />}</td>
+      <td>
+        {affectedWords(affected)}
+        {working.length === 0 ? null : <ShowWorking lines={working} />}
+      </td>
     </tr>
   )
 }
 
-function LookedAt({ facet }: { facet: Facet }) {
+interface LookedAtProps {
+  readonly id: Facet['id']
+  readonly letter: string
+  readonly percent: number | null
+  readonly note: string
+}
+
+/** Every edit brings all facets anew; fields of those that say the same are not drawn again. */
+const LookedAt = memo(function LookedAt({ id, letter, percent, note }: LookedAtProps) {
   const edit = useEdit()
-  const { id, letter, inspected } = facet
   const state = (set: Partial<Facet['inspected']>) =>
-    void edit('assessment.state-inspected', { facetId: id, inspected: { ...inspected, ...set } })
+    void edit('assessment.state-inspected', { facetId: id, inspected: { percent, note, ...set } })
   return (
     <>
       <td className={styles['percent']}>
@@ -94,21 +102,21 @@ function LookedAt({ facet }: { facet: Facet }) {
           min={0}
           max={100}
           placeholder="not stated"
-          value={inspected.percent}
-          onChange={(percent) => state({ percent })}
+          value={percent}
+          onChange={(typed) => state({ percent: typed })}
         />
       </td>
       <td className={styles['why']}>
         <KeptText
           label={`Why not all of facet ${letter}`}
           hideLabel
-          value={inspected.note}
-          onChange={(note) => state({ note })}
+          value={note}
+          onChange={(typed) => state({ note: typed })}
         />
       </td>
     </>
   )
-}
+})
 
 function Conditions({ tallies }: { tallies: readonly FacetTally[] }) {
   const rows = tallies.flatMap(({ facet, rows: own }) => own.map((row) => ({ facet, row })))

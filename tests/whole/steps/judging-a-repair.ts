@@ -2,7 +2,6 @@ import { expect, it } from 'vitest'
 import { choose, fill } from '../fields.ts'
 import { screenFaults } from '../screen-faults.ts'
 import { soon } from '../soon.ts'
-import { tableRows } from '../table-rows.ts'
 import type { AtWork } from './work.ts'
 
 /** The share of work is held against a rule only when one is chosen, and a repair against the tile that is known to exist. */
@@ -64,8 +63,6 @@ export function judgingARepair(work: AtWork): void {
     await repair()
       .getByText(/Matching tiles known of: none counted\./)
       .waitFor()
-    await expect
-      .poll(async () => (await tableRows(repair().getByRole('table').first())).length, soon)
-      .toBeGreaterThan(0)
+    await expect.poll(() => repair().getByRole('table').first().getByRole('row').count(), soon).toBeGreaterThan(1)
   })
 }

@@ -44,34 +44,44 @@ function comparison<Key extends string>(
   }
   const apart = apartSentence(pattern)
   return [
-    paragraph(ledBy(`${title}.`, plain(patternSentence(pattern, labels)))),
     {
-      kind: 'table',
-      summary: `${title}: observed and expected findings`,
-      columns: [
-        column('Part', 3),
-        column('Looked at, sq ft', 2, 'end'),
-        column('Observed', 2, 'end'),
-        column('Expected', 2, 'end'),
-        column('Ratio', 1, 'end'),
-        column('Tiles counted', 2, 'end'),
-        column('Tiles expected', 2, 'end'),
+      kind: 'group',
+      blocks: [
+        paragraph(ledBy(`${title}.`, plain(patternSentence(pattern, labels)))),
+        {
+          kind: 'table',
+          summary: `${title}: observed and expected findings`,
+          columns: [
+            column('Part', 3),
+            column('Looked at, sq ft', 2, 'end'),
+            column('Observed', 2, 'end'),
+            column('Expected', 2, 'end'),
+            column('Ratio', 1, 'end'),
+            column('Tiles counted', 2, 'end'),
+            column('Tiles expected', 2, 'end'),
+          ],
+          rows: pattern.groups.map((group) => ({
+            cells: [
+              labels[group.key],
+              group.lookedAtSqFt.toFixed(1),
+              String(group.findings),
+              group.expected.toFixed(1),
+              ratioWords(group.ratio),
+              String(group.tiles),
+              group.tilesExpected.toFixed(1),
+            ].map(plain),
+          })),
+        },
       ],
-      rows: pattern.groups.map((group) => ({
-        cells: [
-          labels[group.key],
-          group.lookedAtSqFt.toFixed(1),
-          String(group.findings),
-          group.expected.toFixed(1),
-          ratioWords(group.ratio),
-          String(group.tiles),
-          group.tilesExpected.toFixed(1),
-        ].map(plain),
-      })),
     },
-    ...pattern.groups.map((group) => paragraph(groupWorking(labels[group.key], group, pattern), 'small')),
-    paragraph(testWorking(pattern.test), 'small'),
-    ...(apart === null ? [] : [paragraph(apart, 'small')]),
+    {
+      kind: 'list',
+      items: [
+        ...pattern.groups.map((group) => groupWorking(labels[group.key], group, pattern)),
+        testWorking(pattern.test),
+        ...(apart === null ? [] : [apart]),
+      ].map(plain),
+    },
   ]
 }
 

@@ -58,13 +58,11 @@ function affectedTable(tallies: readonly FacetTally[]): TableBlock {
     kind: 'table',
     summary: 'Tiles with damage out of the tiles of each facet, and how much of it was looked at',
     columns: [column('Facet', 1), column('Looked at', 4), column('Tiles with damage, of the whole facet', 5)],
-    rows: tallies.map(({ facet, affected }) => ({
-      cells: [
-        facetLink(facet ?? undefined),
-        plain(facet === null ? '-' : inspectedWords(facet)),
-        plain(affectedWords(affected)),
-      ],
-    })),
+    rows: tallies.flatMap(({ facet, affected }) =>
+      facet === null
+        ? []
+        : [{ cells: [facetLink(facet), plain(inspectedWords(facet)), plain(affectedWords(affected))] }],
+    ),
   }
 }
 
