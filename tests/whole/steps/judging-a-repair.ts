@@ -6,13 +6,15 @@ import type { AtWork } from './work.ts'
 
 /** The share of work is held against a rule only when one is chosen, and a repair against the tile that is known to exist. */
 export function judgingARepair(work: AtWork): void {
+  const part = (name: string) =>
+    work().page.getByRole('radiogroup', { name: 'Part of the assessment' }).getByText(name, { exact: true }).click()
   const share = () => work().page.getByRole('region', { name: 'Share of work' })
   const repair = () => work().page.getByRole('region', { name: 'Repair by single tiles' })
 
   it('holds no share of work against any rule until a person chooses one', async () => {
     const { page } = work()
     await page.getByRole('link', { name: /^Assessment/ }).click()
-    await page.getByRole('radio', { name: 'Share of work' }).locator('..').click()
+    await part('Share of work')
     await share()
       .getByText(/^No rule is chosen/)
       .waitFor()
@@ -47,7 +49,7 @@ export function judgingARepair(work: AtWork): void {
 
   it('judges a repair only when counts, allowance and matching tile are there', async () => {
     const { page } = work()
-    await page.getByRole('radio', { name: 'Repair' }).locator('..').click()
+    await part('Repair')
     await repair().getByText('No allowance for breaking is chosen.').waitFor()
     await fill(repair(), { 'Of lifted tiles may break, from': '10', to: '30' })
     await page.keyboard.press('Enter')
