@@ -1,13 +1,24 @@
 import { groupedNumber } from '../evidence/catalog/grouped-number.ts'
 import type { WorkShareRule } from '../rules/rule.ts'
+import type { Range } from './repair/course-grid.ts'
 import type { ExceptionState, SectionShare } from './work-share.ts'
 
 /** Printed with every share of work. */
 export const OFFICIAL_DECIDES = 'The decision belongs to the building official.'
 
 /** A share to hundredths of a percent, so that 24.99 and 25.01 do not read as 25. */
-export function sharePercent(percent: number): string {
-  return `${percent.toFixed(2)} %`
+export function sharePercent(percent: Range): string {
+  return `${within(percent, (value) => value.toFixed(2))} %`
+}
+
+/** Square feet to tenths, or from and to. */
+export function workArea(sqFt: Range): string {
+  return within(sqFt, (value) => groupedNumber(value, 1))
+}
+
+function within({ least, most }: Range, written: (value: number) => string): string {
+  const [from, to] = [written(least), written(most)]
+  return from === to ? from : `${from} to ${to}`
 }
 
 /** What the share says against the rule's bound. */
@@ -33,7 +44,7 @@ export function shareWorking({ section, plannedSqFt, earlierSqFt, earlier, perce
       `${area(areaSqFt ?? 0)} on ${date ?? ''}${permit.trim() === '' ? '' : ` (${permit})`}`,
   )
   const before = works.length === 0 ? 'no earlier work' : `earlier work ${works.join(' + ')}`
-  return `Work ${area(plannedSqFt)} sq ft, ${before}; (${area(plannedSqFt)} + ${area(earlierSqFt)}) / ${area(section.areaSqFt)} sq ft = ${sharePercent(percent)}.`
+  return `Work ${workArea(plannedSqFt)} sq ft, ${before}; (${workArea(plannedSqFt)} + ${area(earlierSqFt)}) / ${area(section.areaSqFt)} sq ft = ${sharePercent(percent)}.`
 }
 
 /** What the rule's exception means for a section; null where there is nothing to say. */

@@ -49,7 +49,7 @@ describe('the share of work on a section of 1,800 sq ft', () => {
   ])('with %f sq ft of work is %f %%: %s the bound, exception %s', (sqFt, percent, ...stands) => {
     const [verdict, exception] = stands
     const share = shareOf(sqFt, { permitDate: '2010-06-01' })
-    expect(share.percent).toBeCloseTo(percent, 9)
+    expect(share).toMatchObject({ percent: { least: expect.closeTo(percent, 9), most: expect.closeTo(percent, 9) } })
     expect(share).toMatchObject({ verdict, exception })
   })
 
@@ -78,6 +78,31 @@ describe('the share of work on a section of 1,800 sq ft', () => {
       lacks: ['Earlier work under B-7 has no area.'],
     })
     expect(shareOf(600, { earlier }).verdict).toBe('above')
+  })
+
+  it('does not take more work than the facet has for a share above the bound', () => {
+    expect(shareOf(901)).toMatchObject({ verdict: 'not-known', percent: { least: 0, most: 0 } })
+  })
+
+  // 25 % of 1,800 sq ft are 450.
+  it.each([
+    [400, 449, 'below'],
+    [400, 450, 'below'],
+    [400, 460, 'not-known'],
+    [450, 460, 'not-known'],
+    [451, 500, 'above'],
+  ])('is judged by both ends where tiles come to %f to %f sq ft: %s', (least, most, verdict) => {
+    const { planned, sections: grouped } = assessmentSchema.parse({
+      sections: [{ id: 's', name: 'Main roof', facetIds: [a, b] }],
+      planned: [
+        { facetId: a, extent: { kind: 'tiles' } },
+        { facetId: b, extent: { kind: 'none' } },
+      ],
+    })
+    const sections = roofSections(facets, grouped, 0)
+    const repairSqFt = () => ({ least, most })
+    const [share] = workShares({ rule, sections, facets, planned, earlier: [], workDate: null, repairSqFt })
+    expect(share).toMatchObject({ verdict, plannedSqFt: { least, most } })
   })
 })
 

@@ -4,6 +4,7 @@ import { facetGeometry } from '../roof/facet-geometry.ts'
 import type { Facet } from '../roof/facet.ts'
 import type { WorkShareRule } from '../rules/rule.ts'
 import type { EarlierWork, PlannedWork } from './assessment.ts'
+import type { Range } from './repair/course-grid.ts'
 import type { JudgedSection } from './roof-sections.ts'
 
 /** How a share of work stands to a rule's bound. */
@@ -15,13 +16,14 @@ export type ExceptionState = 'none' | 'may-hold' | 'share-too-small' | 'permit-t
 /** Area of work over area of a section within the months of a rule. */
 export interface SectionShare {
   readonly section: JudgedSection
-  readonly plannedSqFt: number
+  /** A range where work is counted by tiles whose places nobody wrote down. */
+  readonly plannedSqFt: Range
   /** Earlier work that counts, and its sum. */
   readonly earlier: readonly EarlierWork[]
   readonly earlierSqFt: number
   /** What is missing before the share is known; with anything here the share is a lower bound. */
   readonly lacks: readonly string[]
-  readonly percent: number
+  readonly percent: Range
   readonly verdict: ShareVerdict | 'not-known'
   readonly exception: ExceptionState
 }
@@ -38,7 +40,7 @@ export interface WorkShareSource {
   /** Day on which the work would be done; the months are counted back from it. */
   readonly workDate: string | null
   /** Area that a repair by tiles takes on a facet, square feet; null where it can't be told. */
-  readonly repairSqFt: (facetId: FacetId) => number | null
+  readonly repairSqFt: (facetId: FacetId) => Range | null
 }
 
 /** First day that still counts: a period of so many months that ends on the day of the work begins on the day after. */
@@ -55,13 +57,14 @@ function sectionShare(section: JudgedSection, source: WorkShareSource): SectionS
   const { morePercent, withinMonths } = source.rule.data
   const planned = section.facetIds.map((id) => plannedOn(id, source))
   const earlier = earlierWork(section, source, withinMonths)
-  const plannedSqFt = planned.reduce((sum, { sqFt }) => sum + sqFt, 0)
+  const plannedSqFt = {
+    least: planned.reduce((sum, { sqFt }) => sum + sqFt.least, 0),
+    most: planned.reduce((sum, { sqFt }) => sum + sqFt.most, 0),
+  }
   const earlierSqFt = earlier.counted.reduce((sum, { areaSqFt }) => sum + (areaSqFt ?? 0), 0)
-  const percent = section.areaSqFt > 0 ? (100 * (plannedSqFt + earlierSqFt)) / section.areaSqFt : 0
+  const percentOf = (sqFt: number) => (section.areaSqFt > 0 ? (100 * (sqFt + earlierSqFt)) / section.areaSqFt : 0)
+  const percent = { least: percentOf(plannedSqFt.least), most: percentOf(plannedSqFt.most) }
   const lacks = [...planned.flatMap(({ lack }) => lack ?? []), ...earlier.lacks]
-  const known = verdictOf(percent, morePercent)
-  // What is missing can only add to the share: what is above already stays above.
-  const verdict = lacks.length > 0 && known !== 'above' ? 'not-known' : known
   return {
     section,
     plannedSqFt,
@@ -69,9 +72,17 @@ function sectionShare(section: JudgedSection, source: WorkShareSource): SectionS
     earlierSqFt,
     lacks,
     percent,
-    verdict,
-    exception: exceptionOf(section, percent, source.rule),
+    verdict: verdictWithin(percent, morePercent, lacks),
+    exception: exceptionOf(section, percent.least, source.rule),
   }
+}
+
+function verdictWithin(percent: Range, morePercent: number, lacks: readonly string[]): SectionShare['verdict'] {
+  const [low, high] = [verdictOf(percent.least, morePercent), verdictOf(percent.most, morePercent)]
+  // What is missing can only add to the share: what is above already stays above.
+  if (low === 'above') return 'above'
+  if (lacks.length > 0 || high === 'above') return 'not-known'
+  return low
 }
 
 /** Exactly at the bound is not more than it. */
@@ -91,35 +102,36 @@ function exceptionOf(
   return permitDate >= exception.permitFrom ? 'may-hold' : 'permit-too-old'
 }
 
-function plannedOn(
-  facetId: FacetId,
-  { facets, planned, repairSqFt }: WorkShareSource,
-): { sqFt: number; lack?: string } {
+function plannedOn(facetId: FacetId, { facets, planned, repairSqFt }: WorkShareSource): { sqFt: Range; lack?: string } {
   const facet = facets.find(({ id }) => id === facetId)
-  if (facet === undefined) return { sqFt: 0 }
+  if (facet === undefined) return { sqFt: exactly(0) }
   const { areaSqFt } = facetGeometry(facet)
   const extent = planned.find((one) => one.facetId === facetId)?.extent ?? null
   switch (extent?.kind) {
     case undefined:
-      return { sqFt: 0, lack: `The work on facet ${facet.letter} is not stated.` }
+      return { sqFt: exactly(0), lack: `The work on facet ${facet.letter} is not stated.` }
     case 'none':
-      return { sqFt: 0 }
+      return { sqFt: exactly(0) }
     case 'whole':
-      return { sqFt: areaSqFt }
+      return { sqFt: exactly(areaSqFt) }
     case 'area':
       return extent.areaSqFt > areaSqFt
         ? {
-            sqFt: areaSqFt,
-            lack: `The work stated on facet ${facet.letter}, ${extent.areaSqFt} sq ft, is more than the facet has.`,
+            sqFt: exactly(0),
+            lack: `The work stated on facet ${facet.letter}, ${extent.areaSqFt} sq ft, is more than the facet has, so it is not counted.`,
           }
-        : { sqFt: extent.areaSqFt }
+        : { sqFt: exactly(extent.areaSqFt) }
     case 'tiles': {
       const sqFt = repairSqFt(facetId)
       return sqFt === null
-        ? { sqFt: 0, lack: `The tiles of the repair on facet ${facet.letter} can't be counted yet.` }
-        : { sqFt: Math.min(areaSqFt, sqFt) }
+        ? { sqFt: exactly(0), lack: `The tiles of the repair on facet ${facet.letter} can't be counted yet.` }
+        : { sqFt: { least: Math.min(areaSqFt, sqFt.least), most: Math.min(areaSqFt, sqFt.most) } }
     }
   }
+}
+
+function exactly(sqFt: number): Range {
+  return { least: sqFt, most: sqFt }
 }
 
 function earlierWork(

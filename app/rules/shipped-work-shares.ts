@@ -6,7 +6,7 @@ const SECTIONS =
 const EXCEPTION =
   'Where the roof or section was built, repaired or replaced in compliance with the 2007 Florida Building Code or a later one and 25 percent or more is worked on, only the part worked on need meet the current code (F.S. 553.844(5), 2022, published). The 2007 code took effect on 1 March 2009 (published in an engineering firm’s article that quotes the statute).'
 
-/** The share of work that is shipped, reviewed row by row against what its source says. */
+/** The share of work that is shipped, as quoted at second hand; what was not seen or not confirmed stands in its words and cautions. */
 export const shippedWorkShares: readonly WorkShareRule[] = [
   workShareRuleSchema.parse({
     kind: 'work-share',

@@ -7,6 +7,7 @@ import {
   sharePercent,
   shareSentence,
   shareWorking,
+  workArea,
 } from '../../app/assessment/work-share-words.ts'
 import { groupedNumber } from '../../app/evidence/catalog/grouped-number.ts'
 import type { WorkShareRule } from '../../app/rules/rule.ts'
@@ -101,7 +102,7 @@ function Shares({ shares, rule }: { shares: readonly SectionShare[]; rule: WorkS
               <tr key={section.id}>
                 <td>{section.name}</td>
                 <td className={styles['figure']}>{groupedNumber(section.areaSqFt, 1)}</td>
-                <td className={styles['figure']}>{groupedNumber(plannedSqFt, 1)}</td>
+                <td className={styles['figure']}>{workArea(plannedSqFt)}</td>
                 <td className={styles['figure']}>{groupedNumber(earlierSqFt, 1)}</td>
                 <td className={styles['figure']}>{verdict === 'not-known' ? 'not known' : sharePercent(percent)}</td>
               </tr>

@@ -81,10 +81,12 @@ export function repairOf(source: RepairSource): Repair {
 
 const NONE: Range = { least: 0, most: 0 }
 
-/** Area that a repair works on on a facet, square feet: tiles replaced, set again and, at most, lifted; null where it can't be told. */
-export function repairAreaSqFt(repair: FacetRepair | undefined, piece: PieceSize | null): number | null {
+/** Area that a repair works on on a facet, square feet: tiles replaced, set again and lifted; null where it can't be told. */
+export function repairAreaSqFt(repair: FacetRepair | undefined, piece: PieceSize | null): Range | null {
   if (repair === undefined || piece === null || repair.notCounted.length > 0) return null
-  return ((repair.replace + repair.reset + repair.lifted.most) * piece.exposureIn * piece.coverWidthIn) / 144
+  const { replace, reset, lifted } = repair
+  const areaOf = (tiles: number) => (tiles * piece.exposureIn * piece.coverWidthIn) / 144
+  return { least: areaOf(replace + reset + lifted.least), most: areaOf(replace + reset + lifted.most) }
 }
 
 function availableOf({ stock }: Assessment): number | null {

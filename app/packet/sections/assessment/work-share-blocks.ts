@@ -6,6 +6,7 @@ import {
   sharePercent,
   shareSentence,
   shareWorking,
+  workArea,
 } from '../../../assessment/work-share-words.ts'
 import { groupedNumber } from '../../../evidence/catalog/grouped-number.ts'
 import type { WorkShareRule } from '../../../rules/rule.ts'
@@ -55,7 +56,7 @@ function sharesTable(shares: readonly SectionShare[]): Block {
       cells: [
         plain(section.name),
         plain(groupedNumber(section.areaSqFt, 1)),
-        plain(groupedNumber(plannedSqFt, 1)),
+        plain(workArea(plannedSqFt)),
         plain(groupedNumber(earlierSqFt, 1)),
         plain(verdict === 'not-known' ? 'not known' : sharePercent(percent)),
       ],
