@@ -118,12 +118,16 @@ function Shares({ shares, rule }: { shares: readonly SectionShare[]; rule: WorkS
         ))}
       </div>
       <p>{OFFICIAL_DECIDES}</p>
+      <ul className={styles['cautions']}>
+        {rule.cautions.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
       <ShowWorking
         lines={[
           ...shares.flatMap((share) => [`${share.section.name}: ${shareWorking(share)}`, ...share.lacks]),
           rule.data.sections,
           ...(rule.data.exception === null ? [] : [rule.data.exception.says]),
-          ...rule.cautions,
         ]}
       />
     </>

@@ -37,11 +37,11 @@ export const ASSESSMENT = {
   stock: [
     {
       id: 'stock-1',
-      pieces: 40,
+      pieces: null,
       where: 'A salvage yard (invented)',
       by: 'The office, by telephone',
       on: '2026-11-13',
-      note: 'Used tile, about 40; not yet compared with the roof.',
+      note: 'About 40 used tiles by the yard’s own word; nobody counted them or held one against the roof.',
     },
   ],
   searches: [

@@ -44,6 +44,21 @@ describe('a repair on the course grid', () => {
     expect(repair(pins).facets[0]).toMatchObject({ pinned: 2, lifted: { least: 3, most: 3 } })
   })
 
+  it('takes two pins on one tile, and a pin beside the facet, as tiles without a place', () => {
+    const pinned = (number: number, at: ReturnType<typeof corner>) =>
+      damage({ number, extent: { kind: 'exactly', count: 1 }, pin: { kind: 'point', at } })
+    const twice = repair([pinned(1, corner(5.5, 3.5)), pinned(2, corner(5.6, 3.4))])
+    expect(twice.facets[0]).toMatchObject({ replace: 2, pinned: 1, lifted: { most: 4 } })
+    expect(repair([pinned(1, corner(50, 3))]).facets[0]).toMatchObject({ pinned: 0, lifted: { least: 2, most: 2 } })
+  })
+
+  it('says when more tiles are counted than the facet has', () => {
+    const many = damage({ number: 1, extent: { kind: 'exactly', count: 201 } })
+    expect(repair([many]).lacks).toContain(
+      `More tiles are counted on facet ${facet.letter} than it has: correct the counts.`,
+    )
+  })
+
   it('sets slipped tiles again without counting them as new ones, but for those that break', () => {
     const slipped = damage({ number: 1, condition: 'slipped', extent: { kind: 'exactly', count: 4 } })
     expect(repair([slipped], allowance).facets[0]).toMatchObject({

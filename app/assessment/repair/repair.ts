@@ -1,6 +1,7 @@
 import type { Finding } from '../../evidence/finding.ts'
 import { facetGeometry, pieceCount } from '../../roof/facet-geometry.ts'
 import type { Facet } from '../../roof/facet.ts'
+import { containsPoint } from '../../roof/polygon.ts'
 import type { PieceSize } from '../../roof/quantities.ts'
 import { repairActions } from '../../scope/repair-actions.ts'
 import type { Assessment, Treatment } from '../assessment.ts'
@@ -107,7 +108,7 @@ function facetRepair(
   const countOf = (treatment: Treatment) =>
     counted.reduce((sum, { finding, count }) => (treatmentOf(finding, assessment) === treatment ? sum + count : sum), 0)
   const [replace, reset] = [countOf('replace'), countOf('reset')]
-  const cells = counted.flatMap(({ finding, count }) => cellOf(finding, count, { facet, source }))
+  const cells = eachOnce(counted.flatMap(({ finding, count }) => cellOf(finding, count, { facet, source })))
   const unplaced = replace + reset - cells.length
   const placed = liftedFor(cells, assessment)
   const sound = Math.max(0, Math.floor(tiles) - replace - reset)
@@ -131,13 +132,18 @@ function facetRepair(
   }
 }
 
-/** A single tile under a pin has its place; of several under one pin nobody knows which they are. */
+/** Pins that stand on one tile tell the place of one of their tiles only. */
+function eachOnce(cells: readonly Cell[]): readonly Cell[] {
+  return [...new Map(cells.map((cell) => [`${cell.course} ${cell.place}`, cell])).values()]
+}
+
+/** A single tile under a pin on its facet has its place; of several under one pin nobody knows which they are. */
 function cellOf(
   { pin }: Finding,
   count: number,
   { facet, source }: { facet: Facet; source: RepairSource & { piece: PieceSize } },
 ): readonly Cell[] {
-  if (count !== 1 || pin?.kind !== 'point') return []
+  if (count !== 1 || pin?.kind !== 'point' || !containsPoint(facet.outline, pin.at)) return []
   return [cellAt(pin.at, facet, { piece: source.piece, upAzimuthDeg: source.upAzimuthDeg })]
 }
 
@@ -155,16 +161,22 @@ function summed(ranges: readonly Range[]): Range {
 }
 
 function lacksOf(
-  { piece, assessment }: RepairSource,
+  { facets, piece, assessment }: RepairSource,
   work: readonly Finding[],
   available: number | null,
 ): readonly string[] {
+  const crowded = facets.filter((facet) => {
+    const own = work.filter(({ facetId }) => facetId === facet.id)
+    const counted = own.reduce((sum, { extent }) => sum + (extent.kind === 'exactly' ? extent.count : 0), 0)
+    return piece !== null && counted > Math.ceil(pieceCount(facetGeometry(facet).areaSqFt, piece))
+  })
   const uncounted = work.filter(({ extent }) => extent.kind !== 'exactly')
   const placeless = work.filter(({ facetId }) => facetId === null)
   const labels = (findings: readonly Finding[]) => findings.map(({ number }) => `F-${number}`).join(', ')
   return [
     ...(piece === null ? ['Exposure and cover width of the tile are not on the job sheet.'] : []),
     ...(uncounted.length === 0 ? [] : [`No exact count: ${labels(uncounted)}.`]),
+    ...crowded.map(({ letter }) => `More tiles are counted on facet ${letter} than it has: correct the counts.`),
     ...(placeless.length === 0 ? [] : [`On no facet: ${labels(placeless)}.`]),
     ...(assessment.breakage === null ? ['No allowance for breaking is chosen.'] : []),
     ...(available === null ? ['No matching tile has been counted.'] : []),

@@ -51,7 +51,7 @@ export function judgingARepair(work: AtWork): void {
     const { page } = work()
     await part('Repair')
     await repair().getByText('No allowance for breaking is chosen.').waitFor()
-    await fill(repair(), { 'Of lifted tiles may break, from': '10', to: '30' })
+    await fill(repair(), { 'Of lifted tiles may break, from, %': '10', 'to, %': '30' })
     await page.keyboard.press('Enter')
     await repair().getByText('No allowance for breaking is chosen.').waitFor({ state: 'hidden' })
     await repair().getByRole('button', { name: 'Add matching tile' }).click()
