@@ -51,7 +51,7 @@ export function judgingARepair(work: AtWork): void {
     const { page } = work()
     await part('Repair')
     await repair().getByText('No allowance for breaking is chosen.').waitFor()
-    await fill(repair(), { 'Of lifted tiles may break, from': '10', to: '30' })
+    await fill(repair(), { 'Of lifted tiles may break, from, %': '10', 'to, %': '30' })
     await page.keyboard.press('Enter')
     await repair().getByText('No allowance for breaking is chosen.').waitFor({ state: 'hidden' })
     await repair().getByRole('button', { name: 'Add matching tile' }).click()
@@ -61,6 +61,8 @@ export function judgingARepair(work: AtWork): void {
       .getByText(/Matching tiles known of: 12\./)
       .waitFor()
     expect(await screenFaults(page)).toEqual([])
+    // In a field the keys would take back what was typed there.
+    await part('Repair')
     await page.keyboard.press('Control+z')
     await repair()
       .getByText(/Matching tiles known of: none counted\./)
