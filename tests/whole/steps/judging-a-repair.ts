@@ -61,6 +61,8 @@ export function judgingARepair(work: AtWork): void {
       .getByText(/Matching tiles known of: 12\./)
       .waitFor()
     expect(await screenFaults(page)).toEqual([])
+    // In a field the keys would take back what was typed there.
+    await part('Repair')
     await page.keyboard.press('Control+z')
     await repair()
       .getByText(/Matching tiles known of: none counted\./)
