@@ -61,7 +61,7 @@ function corrected(
 ): Draft {
   const { words, counts, parts } = marks
   const place = places.at(-1)
-  const count = counts.findLast(({ at }) => words[at - 1]?.text !== 'not')
+  const count = counts.find(({ at }) => words[at - 1]?.text !== 'not')
   const part = parts.find(
     ({ said, at }) => !isEdge(said) && !words.slice(Math.max(0, at - 2), at).some(({ text }) => text === 'not'),
   )

@@ -26,7 +26,7 @@ const VAGUE = phrases<Vague>([
   ],
   [
     'examples',
-    `for example|instance; as an example; an example; typical; sample of; representative; like this|that all
+    `for example|instance; as an example; example of|here; a|good|prime|perfect|classic|great|textbook|nice|fine example; keep run into|across; keep see|find|get|hit; kind of thing; an example; typical; sample of; representative; like this|that all
     over|everywhere|throughout; one of many; just an example`,
   ],
 ])
@@ -62,8 +62,8 @@ function counted(marks: Marks, observation: Observation, correctAt: number | nul
     if (/^(not|than)$/.test(marks.words[at - 1]?.text ?? '')) return false
     return own.has(marks.clauses[at] ?? 0) || isJoined(marks, at, own)
   })
-  const last = correctAt === null ? null : (fitting.findLast(({ at }) => at > correctAt) ?? null)
-  const chosen = last ?? fitting.toSorted((a, b) => gap(a, anchor) - gap(b, anchor))[0]
+  const later = correctAt === null ? [] : fitting.filter(({ at }) => at > correctAt)
+  const chosen = (later.length > 0 ? later : fitting).toSorted((a, b) => gap(a, anchor) - gap(b, anchor))[0]
   if (chosen === undefined) return null
   if (
     observation.part !== null &&

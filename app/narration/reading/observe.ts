@@ -2,6 +2,7 @@ import type { CoveringGroup } from '../../evidence/catalog/entries.ts'
 import type { ComponentKey, ConditionKey } from '../../evidence/catalog/keys.ts'
 import type { Sign } from '../words/condition-words.ts'
 import type { Found } from '../words/phrases.ts'
+import { type Chosen, type Sighting, withLock, withPart } from './chosen-part.ts'
 import { conditionOf, fitsPart, hasCollar, impliedPart, otherReadings } from './condition-of.ts'
 import type { Marks } from './marks.ts'
 import { componentOf, edgeOf, isEdge, isUnit, type PartMark, unitOf } from './said-part.ts'
@@ -29,14 +30,6 @@ export interface Observation {
   readonly otherConditions: readonly ConditionKey[]
   /** Everything that is said of it, as the signs that were put together. */
   readonly merged: readonly Found<Sign>[]
-}
-
-interface Sighting {
-  readonly marks: Marks
-  readonly weighed: Weighed
-  readonly before: Before
-  readonly parts: readonly PartMark[]
-  readonly edge: 'ridge' | 'hip' | null
 }
 
 /** Puts the signs and parts of a sentence together. */
@@ -77,12 +70,6 @@ function observed(sign: Found<Sign>, sighting: Sighting): readonly Observation[]
   ])
 }
 
-interface Chosen {
-  readonly component: ComponentKey
-  readonly part: PartMark | null
-  readonly condition: ConditionKey
-}
-
 function chosenParts(sign: Found<Sign>, sighting: Sighting): readonly Chosen[] {
   const named = namedPart(sign, sighting)
   if (named.length > 0) return named.filter(({ part }) => part === null || !isNamedAsPlace(sign, part, sighting))
@@ -114,7 +101,10 @@ function namedPart(sign: Found<Sign>, sighting: Sighting): readonly Chosen[] {
   ]
   for (const order of orders) {
     const fitting = byDistance(order()).find((part) => withPart(sign, [part], sighting).length > 0)
-    if (fitting !== undefined) return withPart(sign, namedTogether(fitting, sighting), sighting)
+    if (fitting !== undefined) {
+      const whole = withLock(fitting, sighting)
+      return withPart(sign, whole === undefined ? namedTogether(fitting, sighting) : [whole], sighting)
+    }
   }
   return []
 }
@@ -178,40 +168,6 @@ function namedTogether(part: PartMark, { marks, parts }: Sighting): readonly Par
     return other.at < part.at && /^(and|and the|or|and both|plus the)$/.test(gap) && other.stands === part.stands
   })
   return before === undefined ? [part] : [before, part]
-}
-
-function withPart(sign: Found<Sign>, list: readonly PartMark[], sighting: Sighting): readonly Chosen[] {
-  return list.flatMap((part) => {
-    if (sign.value === 'repair' && isMaterial(part, sighting)) return []
-    const { component, isMortar } = withCollar(part, sign, sighting)
-    const condition = conditionOf(sign.value, component, isMortar)
-    return condition === null ? [] : [{ component, part, condition }]
-  })
-}
-
-/** What something was mended with: "glued back with some adhesive", "a bead of foam". */
-function isMaterial({ said, at }: PartMark, { marks }: Sighting): boolean {
-  if (said !== 'adhesive-pad' && said !== 'mortar-bed') return false
-  return marks.words.slice(Math.max(0, at - 4), at).some(({ text }) => /^(with|of|some|using|bead|dab|new)$/.test(text))
-}
-
-/** Mortar at a pipe or wall is that pipe's collar; mortar under caps is their bed. */
-function withCollar(part: PartMark, sign: Found<Sign>, { marks, parts, before, edge }: Sighting) {
-  const said = componentOf(part.said, before.group, edge)
-  // A nose that lifts is its tile's.
-  const component = said === 'nose' && (sign.value === 'lift' || sign.value === 'loose') ? unitOf(before.group) : said
-  const isMortarNear = marks.parts.some(({ said }) => said === 'mortar-bed')
-  if (component !== 'mortar-bed') return { component, isMortar: isMortarNear && hasCollar(component) }
-  const isCapNear =
-    parts.some(({ said, at }) => edgeOf(said) !== null && marks.clauses[at] === marks.clauses[part.at]) ||
-    parts.some(({ said }) => said === 'cap')
-  const collared = parts.map(({ said }) => componentOf(said, before.group, null)).find(hasCollar)
-  const carried =
-    before.part !== null && hasCollar(before.part) && !isCapNear && edge === null ? before.part : undefined
-  const joined = isCapNear ? undefined : (collared ?? carried)
-  return joined === undefined || conditionOf(sign.value, joined, true) === null
-    ? { component, isMortar: false }
-    : { component: joined, isMortar: true }
 }
 
 /** "The strap broke": what it is said of is no part of a roof. */

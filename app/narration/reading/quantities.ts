@@ -259,7 +259,8 @@ function kindAt(words: readonly SpokenWord[], at: number, end: number): SpokenCo
 function isRoughAt(words: readonly SpokenWord[], at: number, end: number): boolean {
   let before = at - 1
   while (before >= 0 && MOVES.test(words[before]?.text ?? '')) before -= 1
-  if (ROUGHLY.has(words[before]?.text ?? '') || /^(close|near)$/.test(words[before - 1]?.text ?? '')) return true
+  if (ROUGHLY.has(words[before]?.text ?? '') || /^(close|near|closer|nearer)$/.test(words[before - 1]?.text ?? ''))
+    return true
   const after = words
     .slice(end, end + 3)
     .map(({ text }) => text)

@@ -33,10 +33,12 @@ export function readSentence(reading: Reading, sentence: Sentence): void {
   const isElsewhere = places.some((place) => startsAnew(reading, place))
   const observations =
     isTakenBack === 'all' ? [] : observationsOf(marks, weighing, { ...before, part: isElsewhere ? null : before.part })
-  if (observations.length === 0 && !weighing.isElsewhere && weighing.retractAt === null) {
+  const isOnlyMoving = isElsewhere && weighing.correctAt === null
+  if (observations.length === 0 && !weighing.isElsewhere && weighing.retractAt === null && !isOnlyMoving) {
     const amended = amend(reading, marks, { weighing, places: places.map((place) => readPlace(reading, marks, place)) })
     if (amended) return
   }
+  if (replacesLast(reading, weighing, observations) && reading.last !== null) retract(reading, reading.last)
   const written = observations.flatMap((observation) => {
     const place = placeFor(observation, places)
     const own = place === null ? reading.place : readPlace(reading, marks, place)
@@ -46,6 +48,19 @@ export function readSentence(reading: Reading, sentence: Sentence): void {
   moveOn(reading, marks, { places, sentence, observations })
 }
 
+/** "Correction, three hip caps are loose": said anew from the start, it takes the place of what was said before. */
+function replacesLast(
+  { last, sentence }: Reading,
+  { correctAt }: Weighed,
+  observations: readonly Observation[],
+): boolean {
+  if (last?.draft == null || correctAt === null || correctAt > 2 || sentence - last.sentence > 1) return false
+  const { component, condition } = last.draft
+  return observations.some(
+    (one) => one.part !== null && one.component === component.value && one.condition === condition.value,
+  )
+}
+
 /** Takes back the draft before where the sentence says so; "all" when it reports nothing besides. */
 function takesBack(reading: Reading, marks: Marks, weighing: Weighed): 'no' | 'last' | 'all' {
   const { last } = reading
@@ -53,6 +68,8 @@ function takesBack(reading: Reading, marks: Marks, weighing: Weighed): 'no' | 'l
   const ownBefore = marks.signs.filter(({ at }) => weighing.retractAt !== null && at < weighing.retractAt)
   const ownParts = marks.parts.filter(({ at }) => weighing.retractAt !== null && at < weighing.retractAt)
   const isRetract = weighing.retractAt !== null && (ownBefore.length === 0 || ownParts.length === 0)
+  // "I'd start over, but leave that out": what is taken back is the thought itself.
+  if (isRetract && isOwnThought(marks, weighing.retractAt ?? 0)) return 'all'
   const isHarmless = weighing.isHarmless && weighing.signs.length === 0 && !hasOwnBefore(marks)
   if (isTakenForSound(marks, weighing, last)) {
     if (last !== null) retract(reading, last)
@@ -68,6 +85,12 @@ function isTakenForSound(marks: Marks, { correctAt, signs, denied }: Weighed, la
   if (last === null || correctAt === null || correctAt > 2 || marks.parts.length > 0) return false
   const isSound = signs.length > 0 && signs.every(({ value }) => value === 'sound' || value === 'weakly-sound')
   return isSound || (signs.length === 0 && denied.some(({ value }) => value === last.sign))
+}
+
+function isOwnThought({ stances }: Marks, retractAt: number): boolean {
+  return stances.some(
+    ({ value, at }) => (value === 'unreal' || value === 'opinion' || value === 'elsewhere') && retractAt - at >= 4,
+  )
 }
 
 function isPointing({ words }: Marks): boolean {

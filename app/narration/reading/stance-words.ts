@@ -62,8 +62,8 @@ const STANCES: readonly (readonly [Stance, string])[] = [
     say|call|put; i have to say; have to admit|be; i|we say; not go to; as far as; i can|could see; you can|could
     see|tell|feel|push|lift|move|wiggle; can|could see; look like; have to be; any effort|more; barely|hardly any;
     as if; like to point|note|show|mention; want to point|note|show|mention|be|say; if you
-    look|see|stand|face|be|ask|look|come|go|pull|push|put|count|lift|touch|press|can|get; if i
-    put|pull|push|lift|press|count|touch; when you|i|we grab|lift|pull|push|touch|press|tap|step|walk|put; go to
+    look|see|stand|face|be|ask|look|come|go|pull|push|put|count|lift|touch|press|can|get; if i|you
+    put|pull|push|lift|press|count|touch|get|grab|tug|slide|slip|stick|reach|nudge|hook|take|lean|work|run|set|give|rock; when you|i|we grab|lift|pull|push|touch|press|tap|step|walk|put; go to
     say|call|note|mark|count; will note|mark|count; could|can be see|lift|move; make note; need replace; i|you
     could|can lift|move|push|pick|slide|wiggle|count|put|fit|stick; almost|nearly
     all|every|half|out|off|gone|through|whole; about to fall|go|drop|come; nearly|almost *

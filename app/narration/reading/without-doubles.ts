@@ -3,12 +3,14 @@ import type { Observation } from './observe.ts'
 
 /** Signs that say the same thing of the same part in one sentence, the first the more telling. */
 const STRONGER: Readonly<Partial<Record<Sign, readonly Sign[]>>> = {
-  'crack-to-fastener': ['crack', 'break', 'across', 'hole'],
+  'crack-to-fastener': ['crack', 'break', 'across', 'hole', 'lengthwise'],
   gap: ['deform', 'raise'],
-  corner: ['crack', 'break', 'chip', 'missing', 'off', 'across', 'crack-to-fastener'],
-  lock: ['crack', 'break', 'chip', 'missing', 'off', 'across'],
+  corner: ['crack', 'break', 'shatter', 'chip', 'missing', 'off', 'across', 'crack-to-fastener'],
+  lock: ['crack', 'break', 'shatter', 'chip', 'missing', 'off', 'across'],
   across: ['crack', 'break'],
-  chip: ['crack', 'break', 'missing', 'debris'],
+  shatter: ['crack', 'break', 'across', 'missing', 'debris'],
+  lengthwise: ['crack', 'break', 'across'],
+  chip: ['crack', 'break', 'shatter', 'missing', 'debris'],
   crack: ['break'],
   hole: ['scour', 'missing', 'expose', 'break'],
   slip: ['loose', 'lift', 'off', 'missing', 'gap'],

@@ -10,6 +10,8 @@ export type Sign =
   | 'crack'
   | 'crack-to-fastener'
   | 'break'
+  | 'shatter'
+  | 'lengthwise'
   | 'chip'
   | 'corner'
   | 'lock'
@@ -85,7 +87,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   [
     'lift',
     `lift; raise; rise; stand|push|stick|sit|bow|jack * up|proud; lift|pick|come|pull|pop|raise|rise|flip|tip|tilt|pry|swing|go|flap up; pick * up; lift|pull *
-    up|off|out; come * hand; can|could lift; kick up; come up when|with|by|under|about|in|to|easily; stand up when`,
+    up|off|out; come * hand; can|could lift; kick up; come up when|with|by|under|about|in|to|easily; come right|straight|easily|easy up; come up * inch|foot|pound|mm|half|quarter; stand up when`,
   ],
   ['crack', `crack; fracture; split; shrink; fissure; hairline; hairline crack; crack open|through`],
   [
@@ -96,8 +98,16 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   ],
   [
     'break',
-    `break; bust; smash; shatter; snap; shear; fragment; crumble; crush; fall|break|come apart; break up; in|into
-    bit|piece; disintegrate; wreck; collapse`,
+    `break; bust; snap; shear; fragment; crumble; crush; fall|break|come apart; break up; disintegrate; wreck; collapse`,
+  ],
+  [
+    'shatter',
+    `shatter; smash; pulverize; obliterate; in|into|to * bit|piece|shard|smithereens|chunk|rubble; bust|break|smash all up|apart`,
+  ],
+  [
+    'lengthwise',
+    `crack|split|fracture|break ** lengthwise|longways|lengthways|vertical|vertically; crack|split|fracture|break ** top|head|up to|and
+    bottom|nose|down|butt; lengthwise|vertical crack|split|fracture`,
   ],
   [
     'across',
@@ -222,7 +232,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     'no-access',
     `can|could|do|would|will|be|did not ** get|reach|access|walk|climb|inspect|set|go **
     to|on|onto|up|over|it|them|that|safely|out|at|the; can|could not get|reach|access|inspect|walk; not
-    accessible|reachable|walkable; inaccessible; not|never walk|inspect|check|look; unable to
+    accessible|reachable|walkable; inaccessible; not|never walk|inspect|check|look|reach|access|visit|climb; skip it|this|that|because|too; unable to
     get|reach|walk|access|inspect|see|climb; not able to get|reach|walk|access|inspect|see|climb; too steep|wet|slick|slippery|high|dangerous|fragile|brittle to|for; no
     access|way; out of reach; can|could not see ** behind|under|beyond|past|over|from here; stay off; not safe to;
     have to skip`,
