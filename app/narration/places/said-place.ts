@@ -44,7 +44,7 @@ const PART_NOUN = /^(half|part|end|portion|third|quarter|corner|area|edge)$/
 /** Nouns that pieces have as well as slopes: "the lower left corner" is a tile's. */
 const PIECE_NOUN = /^(corner|edge|end)$/
 const BEFORE =
-  /^(the|on|to|our|your|my|in|at|onto|of|over|around|round|in|lower|upper|far|now|house|this|toward|towards|from|then|up)$/
+  /^(the|on|to|our|your|my|in|at|onto|of|over|around|round|in|lower|upper|far|whole|entire|now|house|this|toward|towards|from|then|up)$/
 const LEAD =
   /^(on|to|at|over|above|in|around|onto|up|near|by|along|the|of|from|down|out|here|back|toward|towards|coming|moving|going|heading|right|just|round|side|next|beside|inside|under|below|across|lower|upper|far|all)$/
 const OVER = /^(on|over|above|onto|at|up|across|along|from|atop|around|of|to|behind)$/

@@ -108,6 +108,7 @@ function measuredAgain(
   marks: Marks,
   { draft, isCorrection, sign }: { draft: Draft; isCorrection: boolean; sign: HeldDraft['sign'] },
 ): Draft {
+  if (isOfAnother(marks, draft)) return draft
   const force = marks.measures.find(({ unit }) => unit === 'lbf')
   const found = measurementsOf(marks, { condition: draft.condition.value, signs: [sign] }, marks.measures).map(
     ({ measurement, at }) => ({ value: measurement, from: rangesOf(marks.words, [at]) }),
@@ -124,6 +125,18 @@ function measuredAgain(
   const replaced = new Set(found.map(({ value }) => value.what))
   const kept = isCorrection ? draft.measurements.filter(({ value }) => !replaced.has(value.what)) : draft.measurements
   return { ...draft, measurements: [...kept, ...found] }
+}
+
+/** A measure of something newly named: "nail heads up, a quarter inch" after a pipe, "one tile, two inches" after another. */
+function isOfAnother({ words, parts, counts, measures }: Marks, draft: Draft): boolean {
+  const isForce = measures.some(({ unit }) => unit === 'lbf') && draft.condition.value !== 'lifts-by-hand'
+  const isNew = parts.some(
+    ({ at, stands }) =>
+      stands === 'head' &&
+      at <= 6 &&
+      (counts.some((count) => count.at + count.length === at) || /^(an?|another)$/.test(words[at - 1]?.text ?? '')),
+  )
+  return isNew || (isForce && measures.some(({ unit }) => unit === 'in'))
 }
 
 /** "No, they're cut tiles": what was seen is something else. */

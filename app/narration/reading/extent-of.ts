@@ -18,7 +18,7 @@ const VAGUE = phrases<Vague>([
   ],
   [
     'whole-facet',
-    `whole|entire slope|side|roof|face|section|thing|facet|plane|field|area|back|front; every
+    `whole|entire * slope|side|roof|face|section|thing|facet|plane|field|area|back|front; every
     tile|one|cap|last|single; all of it|them|these|those|the; all over|throughout; all the|of|these|those **
     tile|cap|shingle|panel|nail|screw|fastener; throughout;
     everywhere; just about|practically|nearly everything|every|all; everything; all these|those; across the
@@ -79,7 +79,7 @@ function counted(marks: Marks, observation: Observation, correctAt: number | nul
 function isJoined(marks: Marks, at: number, own: ReadonlySet<number>): boolean {
   const clause = marks.clauses[at] ?? 0
   const hasSign = marks.signs.some((sign) => (marks.clauses[sign.at] ?? 0) === clause)
-  return !hasSign && [clause - 1, clause + 1, clause + 2].some((near) => own.has(near))
+  return !hasSign && [clause - 2, clause - 1, clause + 1, clause + 2].some((near) => own.has(near))
 }
 
 function gap({ at, length }: Span, anchor: number): number {

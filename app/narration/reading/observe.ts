@@ -46,11 +46,21 @@ function partsThatCount(marks: Marks, { opinionFrom, correctAt }: Weighed): read
   const inSign = marks.signs.filter(({ value }) => value === 'crack-to-fastener' || value === 'hole')
   const real = marks.parts.filter(({ at, said }) => {
     const isNailOfCrack = said === 'fastener' && inSign.some((sign) => at >= sign.at - 1 && at < sign.at + sign.length)
-    return !isNailOfCrack && (opinionFrom === null || at < opinionFrom)
+    return !isNailOfCrack && !isBedLeft(marks, { at, said }) && (opinionFrom === null || at < opinionFrom)
   })
   if (correctAt === null || correctAt === 0) return real
   const after = real.filter(({ at }) => at > correctAt && at - correctAt <= 6)
   return after.length === 0 ? real : real.filter(({ at }) => at > correctAt)
+}
+
+/** "Slid off their mortar": the bed only says what was left. */
+function isBedLeft({ words, parts }: Marks, { at, said }: Pick<PartMark, 'at' | 'said'>): boolean {
+  return (
+    said === 'mortar-bed' &&
+    /^(its|their|the)$/.test(words[at - 1]?.text ?? '') &&
+    /^(off|from|of)$/.test(words[at - 2]?.text ?? '') &&
+    parts.some((other) => other.at < at && other.stands === 'head')
+  )
 }
 
 function observed(sign: Found<Sign>, sighting: Sighting): readonly Observation[] {
@@ -92,6 +102,7 @@ function namedPart(sign: Found<Sign>, sighting: Sighting): readonly Chosen[] {
   }
   const orders = [
     () => heads,
+    () => parts.filter((part) => part.stands === 'head' && isFreeBefore(part, own, sighting) && !isEdge(part.said)),
     () => parts.filter((part) => isFreeBefore(part, own, sighting) && !isEdge(part.said)),
     () => inOwn.filter(({ stands, said }) => stands === 'head' && isEdge(said)),
     () => inOwn.filter(({ stands }) => stands === 'on'),

@@ -206,13 +206,17 @@ function coupleAt(words: readonly SpokenWord[], at: number): SpokenCount | null 
   const next = words[at + 1]
   if (text === 'couple' && words[at - 1]?.text !== 'last') return { at, length: 1, kind: 'about', count: 2 }
   if (text === 'pair' || text === 'both') return { at, length: 1, kind: 'exactly', count: 2 }
-  if (
-    (text === 'too' || isHeardTo(words, at)) &&
-    next?.parted === 'no' &&
-    /^(tiles|caps|nails|screws|shingles|panels)$/.test(next.text)
-  )
+  if ((text === 'too' || isHeardTo(words, at)) && next?.parted === 'no' && isPieces(words, at + 1))
     return { at, length: 1, kind: 'exactly', count: 2 }
   return null
+}
+
+/** "Too tiles", "too hip caps", "too of the tiles". */
+function isPieces(words: readonly SpokenWord[], at: number): boolean {
+  if (words[at]?.text === 'of') return /^(the|these|those|them)$/.test(words[at + 1]?.text ?? '')
+  return words
+    .slice(at, at + 2)
+    .some(({ stem, text }) => /^(til|cap|nail|screw|shingl|panel)$/.test(stem) && text.endsWith('s'))
 }
 
 /** "To tiles" at the start was "two tiles". */
@@ -230,6 +234,7 @@ function isNamedNumber(words: readonly SpokenWord[], at: number): boolean {
   // "Between the two skylights" says where.
   if (words.slice(Math.max(0, at - 2), at).some(({ text }) => text === 'between')) return true
   if (words[at]?.text !== 'one') return false
+  if (before.text === 'the' && /^(just|only)$/.test(words[at - 2]?.text ?? '')) return false
   // "This one" points at one; "the one", "each one" and "no one" count nothing.
   return !/^(this|that|another|just|only|about|maybe|is|are|and|got|have|here|there|with|least|on|in|for|say|see|found|see|of|has)$/.test(
     before.text,

@@ -5,7 +5,7 @@ import type { Sentence } from '../words/spoken-words.ts'
 import { amend, retract } from './amend.ts'
 import { draftOf } from './draft-of.ts'
 import { type Marks, marksOf } from './marks.ts'
-import { lastEdgeOf, partLeft } from './carried.ts'
+import { isOneLeft, lastEdgeOf, partLeft } from './carried.ts'
 import { type Observation, observationsOf } from './observe.ts'
 import { rangesOf, type Reading, textOf } from './reading.ts'
 import { type Weighed, weighed } from './suppressed.ts'
@@ -57,7 +57,10 @@ function replacesLast(
   if (last?.draft == null || correctAt === null || correctAt > 2 || sentence - last.sentence > 1) return false
   const { component, condition } = last.draft
   return observations.some(
-    (one) => one.part !== null && one.component === component.value && one.condition === condition.value,
+    (one) =>
+      one.part !== null &&
+      one.component === component.value &&
+      (one.condition === condition.value || one.condition === 'sound'),
   )
 }
 
@@ -164,5 +167,6 @@ function moveOn(reading: Reading, marks: Marks, { places, sentence, observations
   }
   const before = { group: reading.group, part: reading.part, lastEdge: reading.lastEdge }
   reading.part = partLeft(marks, observations, before)
+  reading.isOnePart = isOneLeft(marks, reading.isOnePart)
   reading.lastEdge = lastEdgeOf(marks.parts, reading.lastEdge)
 }

@@ -104,13 +104,14 @@ const STANCES: readonly (readonly [Stance, string])[] = [
     'correct',
     `i mean; make that|it; correction; sorry; no wait; wait no; or rather; actually; hold on; excuse me; should be;
     change that to; let me correct; well actually; no no; not that; pardon; my mistake it; oops; better say;
+    let me correct|fix|restate|redo|rephrase; i should say; i stand correct; on second thought; make it; check that; should have say; mean to say; i mean|meant;
     instead; no it be; no that be; no they be; no hold; say`,
   ],
   [
     'harmless',
     `just|only|merely * lichen|moss|algae|sap|tar|scratch|scuff|mark|line|cut|lap|print; shadow; cobweb; spider web; spiderweb; line of dirt; dirt; stain; water mark|stain; bird dropping; dropping;
     paint; leaf; hair; string; shade; reflection; glare; mud; seam line; mold line; joint line; trick of the light;
-    just how|the way; suppose to be; design; by design; factory edge; always like|be; pencil|chalk line; dust;
+    just how|the way; just|only a|an dark|darker|light|lighter|cut|half|short|shorter|small|different one|tile|piece; cut tile|piece|that; cut to|around; make|lay that way; suppose to be; design; by design; factory edge; always like|be; pencil|chalk line; dust;
     optical; pollen; texture; normal; bird; caulk line; surface mark`,
   ],
   [

@@ -41,12 +41,14 @@ export function weighed(marks: Marks, isQuestion: boolean): Weighed {
     }
     return !isUnreal(marks, stances, sign) && !isForeign(marks, stances, sign)
   })
+  const isNewNumber = retract !== null && signs.length === 0 && isNumberAfter(marks, retract)
   return {
     signs,
     denied,
     opinionFrom,
-    retractAt: retract?.at ?? null,
-    correctAt: at('correct').at(-1)?.at ?? startsWithNo(marks) ?? countedAnew(marks),
+    retractAt: isNewNumber ? null : (retract?.at ?? null),
+    correctAt:
+      (isNewNumber ? retract?.at : undefined) ?? at('correct').at(-1)?.at ?? startsWithNo(marks) ?? countedAnew(marks),
     isHarmless: harmless !== null,
     isElsewhere,
   }
@@ -94,6 +96,12 @@ function leadsToSight({ words, clauses, signs }: Marks, clause: number): boolean
     const start = clauses.indexOf(own)
     return own > clause && words.slice(start, start + 3).some(({ text }) => /^(there|here|i|we)$/.test(text))
   })
+}
+
+/** "Strike that, five was right": a number takes the place of the one before. */
+function isNumberAfter({ words, parts, counts, measures }: Marks, { at }: Found<Stance>): boolean {
+  const isPointed = (number: number) => /^(that|this|last|the)$/.test(words[number - 1]?.text ?? '')
+  return parts.length === 0 && at <= 2 && [...counts, ...measures].some((one) => one.at > at && !isPointed(one.at))
 }
 
 /** "Something struck this tile" takes nothing back; "strike this" does. */

@@ -23,7 +23,7 @@ const STRONGER: Readonly<Partial<Record<Sign, readonly Sign[]>>> = {
   discontinued: ['mismatch', 'no-access'],
   debris: ['expose', 'missing', 'across', 'age', 'loose'],
   raise: ['loose', 'rust', 'lift', 'break', 'slip', 'deform', 'missing'],
-  'no-access': ['sound', 'weakly-sound', 'loose', 'expose'],
+  'no-access': ['sound', 'weakly-sound', 'loose', 'expose', 'age', 'debris'],
   sound: ['weakly-sound', 'repair', 'expose'],
   tear: ['expose', 'crack'],
   'high-nail': ['raise', 'missing'],

@@ -69,7 +69,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     'slip',
     `slip; slide; displace; shift; dislodge; unseat; misalign; slump; creep; migrate; skew; askew; crooked; cockeyed;
     out of line|course|place|position|alignment|plumb|row; off line|course; off its|their|the course|line|row|mark;
-    offset; rotate; move|drop|kick|work|travel|come|ride|walk|run
+    offset; rotate; scoot|skid|sag|settle|inch|shuffle|wander down|over|out|downhill|sideways; move|drop|kick|work|travel|come|ride|walk|run
     down|out|over|sideways|downhill|downslope|downward; move; move * inch|foot|mm|cm|millimeter|centimeter; drop *
     inch|foot; drop out; turn sideways|around|crosswise; sit|hang low|crooked|sideways|lower; not in
     line|place|position|its course; drop|fall|slide|slip|move|kick|knock|push|pull|jump|come|go|work|walk|get * out of line|course|place|position|alignment|plumb|row`,
@@ -156,9 +156,9 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   ],
   [
     'debris',
-    `full of; pack|clog|choke|plug with; clog; lie|lean|drape|lodge|wedge|scatter across|over|against ** tile|roof|slope|valley|ridge|gutter; debris; branch; limb; frond; twig; palm leaf; leaf; pine needle|cone; foreign object; trash; litter;
+    `full of; pack|clog|choke|plug * with; wedge|lodge|jam * under|between|into|against|in; clog; lie|lean|drape|lodge|wedge|scatter across|over|against ** tile|roof|slope|valley|ridge|gutter; debris; branch; limb; frond; twig; palm leaf; leaf; pine needle|cone; foreign object; trash; litter;
     piece|chunk|part|bit|section|sheet|length|scrap|strip of *
-    metal|wood|lumber|fence|sign|plywood|tree|gutter|siding|trim|awning|screen|pipe|rock|brick; acorn; tree part;
+    metal|aluminum|tin|plastic|vinyl|fabric|canvas|screen|glass|cardboard|wood|lumber|fence|sign|plywood|tree|gutter|siding|trim|awning|screen|pipe|rock|brick; acorn; tree part;
     coconut; somebody else tile`,
   ],
   [
@@ -214,7 +214,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     `back|work out; back|work|pop|stick|stand|poke|push|pull|come|sit|rise|lift|ride|walk|creep|kick|jack *
     up|out|proud; stick|poke|stand|sit|pop|back|work up|out|proud|through|above|high; protrude; proud; raise; lift;
     pop; not drive|sink|seat * all|home|flush|down; not * flush; head * pop|break|snap|rust off; pull through;
-    unscrew`,
+    unscrew; nail|screw|fastener up; nail|screw|fastener head up|proud`,
   ],
   ['rust', `rust; rusty; corrode; corrosion; eat through|away; rust out|away|off|through`],
   ['rot', `rot; rotten; mushy; spongy; soft; leak; water stain|mark|damage; moldy; dry rot; sag`],
@@ -233,7 +233,8 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     `can|could|do|would|will|be|did not ** get|reach|access|walk|climb|inspect|set|go **
     to|on|onto|up|over|it|them|that|safely|out|at|the; can|could not get|reach|access|inspect|walk; not
     accessible|reachable|walkable; inaccessible; not|never walk|inspect|check|look|reach|access|visit|climb; skip it|this|that|because|too; unable to
-    get|reach|walk|access|inspect|see|climb; not able to get|reach|walk|access|inspect|see|climb; too steep|wet|slick|slippery|high|dangerous|fragile|brittle to|for; no
+    get|reach|walk|access|inspect|see|climb; not able to get|reach|walk|access|inspect|see|climb; too steep|wet|slick|slippery|high|dangerous|fragile|brittle to|for; but|because ** too steep|wet|slick|slippery|high|dangerous|fragile; try to
+    get|reach|walk|climb ** too steep|wet|slick|slippery|high|dangerous|fragile; no
     access|way; out of reach; can|could not see ** behind|under|beyond|past|over|from here; stay off; not safe to;
     have to skip`,
   ],

@@ -22,7 +22,8 @@ export function likeness(heard: string, meant: string): Likeness | null {
 function likenessToForm({ heard, sound, form }: { heard: string; sound: string; form: string }): Likeness | null {
   const length = Math.min(heard.length, form.length)
   const formSound = soundOf(form)
-  if (sound === formSound && lettersApart(heard, form, 4) <= Math.max(2, Math.ceil(length / 2))) return 1
+  const most = heard[0] === form[0] && length >= 4 ? 3 : 2
+  if (sound === formSound && lettersApart(heard, form, 4) <= Math.max(most, Math.ceil(length / 2))) return 1
   if (length >= 4 && lettersApart(heard, form, 1) <= 1) return 1
   if (length < 4) return sound.length > 1 && lettersApart(heard, form, 1) <= 1 && heard[0] === form[0] ? 1 : null
   const isBeginning =
@@ -33,12 +34,14 @@ function likenessToForm({ heard, sound, form }: { heard: string; sound: string; 
 }
 
 /** The halves of the trade's two-word names that a word can be, first halves and second. */
-const halves = (at: 0 | 1) => [...new Set(partPairs.map((pair) => pair[at]))]
+const PLACES_ON_A_PIECE = ['nail', 'screw', 'fastener'].map((first) => [first, 'hole'] as const)
+const named = [...partPairs, ...PLACES_ON_A_PIECE]
+const halves = (at: 0 | 1) => [...new Set(named.map((pair) => pair[at]))]
 const FIRST = halves(0)
 const SECOND = halves(1)
 const likeFirst = remembered((heard) => likeOf(heard, FIRST))
 const likeSecond = remembered((heard) => likeOf(heard, SECOND))
-const PAIRS: ReadonlySet<string> = new Set(partPairs.map(([first, second]) => `${first} ${second}`))
+const PAIRS: ReadonlySet<string> = new Set(named.map(([first, second]) => `${first} ${second}`))
 
 interface Like {
   readonly meant: string

@@ -189,8 +189,18 @@ function inContext(word: SpokenWord, at: number, words: readonly SpokenWord[]): 
   const piece = isAmount ? COUNTED.find((one) => isHeardPiece(word.text, one)) : undefined
   if (piece !== undefined) return { ...word, stem: stem(piece) }
   const part = soundsLikePart(word.text)
-  const isBeside = part !== null && [-1, 1].some((step) => isSignNext(words, at, step))
+  const isBeside = part !== null && ([-1, 1].some((step) => isSignNext(words, at, step)) || isSaidOf(words, at))
   return part !== null && isBeside ? { ...word, stem: stem(part) } : word
+}
+
+/** "The motor on the caps is cracked": the thing itself, with what it is on, and something seen. */
+function isSaidOf(words: readonly SpokenWord[], at: number): boolean {
+  return (
+    /^(the|this|that|some)$/.test(words[at - 1]?.text ?? '') &&
+    /^(on|under|around|along|at|between|of|underneath)$/.test(words[at + 1]?.text ?? '') &&
+    words.some(isSign) &&
+    words.slice(at + 2, at + 6).some(isPart)
+  )
 }
 
 /** What is seen stands beside the word, with nothing between but words that carry. */
