@@ -100,7 +100,9 @@ function landmarkAt(words: readonly SpokenWord[], at: number, landmarks: Readonl
     if (toSide !== null) return bare(toSide.at, at + 1 - toSide.at, { landmark, relation: toSide.relation })
     const before = prepositionBefore(words, at)
     if (before !== null && NEAR.test(before)) return null
-    const isHeading = at === 0 && (words.length <= 2 || words[1]?.parted !== 'no')
+    const isHeading =
+      (at === 0 && (words.length <= 2 || words[1]?.parted !== 'no')) ||
+      (isOpening(words, at) && (words.length <= at + 2 || words[at + 1]?.parted !== 'no'))
     const isNamed =
       /^(roof|slope|side|wing|part|section|ridge|hip|eave|field)$/.test(words[at + 1]?.text ?? '') &&
       landmark !== 'door'
@@ -112,6 +114,18 @@ function landmarkAt(words: readonly SpokenWord[], at: number, landmarks: Readonl
     }
   }
   return null
+}
+
+/** "Okay, now the back": nothing but words that begin to speak stands before a place. */
+function isOpening(words: readonly SpokenWord[], at: number): boolean {
+  return (
+    at > 0 &&
+    at <= 4 &&
+    words
+      .slice(0, at)
+      .every(({ text }) => /^(okay|ok|so|now|alright|alrighty|all|right|and|then|next|well|onto|the|up)$/.test(text)) &&
+    !(words[at]?.text === 'right' && words[at - 1]?.text === 'all')
+  )
 }
 
 /** The garage's door, named as such or with the garage just before it. */
@@ -171,7 +185,10 @@ function sidesAt(words: readonly SpokenWord[], at: number, landmarks: ReadonlySe
     )
   if (isOnPiece) return null
   const hasNoun = NOUN.test(after) && !(side === 'right' && after === 'one')
-  const isHeading = at === 0 && (after === '' || hasNoun) && (hasNoun || side === 'front' || side === 'back')
+  const isHeading =
+    (at === 0 || isOpening(words, at)) &&
+    (after === '' || hasNoun) &&
+    (hasNoun || (side !== 'left' && side !== 'right'))
   const isAfterThe = BEFORE.test(before) && words[at]?.parted === 'no'
   const stands =
     hasNoun ||

@@ -113,7 +113,8 @@ const TABLES = {
   discontinued: [['discontinued-profile', [...UNITS, 'shingle-field', 'panel']]],
   flaw: [['manufacturing-flaw', UNITS]],
   release: [
-    ['pad-released', ['adhesive-pad', 'mortar-bed', ...TILES]],
+    ['pad-released', ['adhesive-pad', ...TILES]],
+    ['cap-mortar-cracked', ['mortar-bed']],
     ['cap-loose', CAPS],
     ['unsealed-flat', [...SHINGLES, 'seal-strip']],
     ['flashing-deformed', SHEET],

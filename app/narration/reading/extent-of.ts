@@ -5,7 +5,7 @@ import { phrases } from '../words/phrases.ts'
 import type { Marks } from './marks.ts'
 import type { Observation } from './observe.ts'
 import type { Span } from './quantities.ts'
-import { isOnePiece, isUnit, type PartMark } from './said-part.ts'
+import { isEdge, isOnePiece, isUnit, type PartMark } from './said-part.ts'
 
 type Vague = 'several' | 'whole-facet' | 'examples'
 
@@ -69,10 +69,20 @@ function counted(marks: Marks, observation: Observation, correctAt: number | nul
     observation.part !== null &&
     !isCounted(observation.part.said) &&
     !observation.part.isPlural &&
-    !/^(place|spot|area|section|piece)/.test(marks.words[chosen.at + chosen.length]?.text ?? '')
+    !/^(place|spot|area|section|piece)/.test(marks.words[chosen.at + chosen.length]?.text ?? '') &&
+    !isOfItsCaps(marks, observation, chosen)
   )
     return null
   return { extent: { kind: chosen.kind, count: chosen.count }, at: chosen }
+}
+
+/** "The ridge shakes, ten caps maybe": the edge is not counted, its caps are. */
+function isOfItsCaps({ parts }: Marks, { part }: Observation, count: Span): boolean {
+  return (
+    part !== null &&
+    isEdge(part.said) &&
+    parts.some(({ said, at }) => at === count.at + count.length && (said === 'cap' || said.endsWith('-tile')))
+  )
 }
 
 /** A count that stands alone in its clause belongs to its neighbour: "corner gone, one tile", "three, no, four". */

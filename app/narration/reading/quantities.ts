@@ -51,7 +51,7 @@ const MOVES = /^(a|an|the|good|only|just|up|of)$/
 const NOT_COUNTED =
   /^(hand|hands|finger|fingers|foot|side|end|pieces|parts|halves|o|oclock|clock|minutes?|mins?|hours?|seconds?|years?|days?|weeks?|months?|degrees?|mph|miles?|bucks?|dollars?|percent|am|pm|times?|guys|people|stor(y|ies)|square|squares|nails?\s|th|knots?|twelve|cents?|second|third)$/
 const NAMED_BY_NUMBER =
-  /^(number|reading|photo|picture|facet|area|unit|lot|page|channel|version|section|test|point|house|street|address|in|figure|finding)$/
+  /^(number|reading|photo|picture|facet|area|unit|lot|page|channel|version|section|test|point|house|street|address|in|figure|finding|tile|cap|pipe|course|row)$/
 
 /** Numbers of a sentence: what was measured and what was counted. */
 export function quantitiesOf(words: readonly SpokenWord[]): Quantities {
@@ -104,7 +104,8 @@ function measureAt(
     if (link !== 'and') end += 1 + second.length
   }
   const unit = isBareUnit ? unitAt(words, at) : unitAt(words, end)
-  const asInches = unit === null && first.isFraction && !isShareWord(words, at, end) ? INCHES : null
+  const isHeight = !first.isArticle && !Number.isInteger(first.value) && isForceAt(words, end)
+  const asInches = unit === null && (isHeight || (first.isFraction && !isShareWord(words, at, end))) ? INCHES : null
   const said = unit ?? asInches
   if (said === null) return null
   end = isBareUnit ? at + said.length : end + said.length
@@ -156,6 +157,12 @@ function coupleOfUnits(words: readonly SpokenWord[], at: number): ReturnType<typ
 /** "Inch and three quarters", as terse people say it: the unit stands for one of it. */
 function startsBare(words: readonly SpokenWord[], at: number): boolean {
   return words[at]?.text === 'inch' && addedFraction(words, at + 1) !== null
+}
+
+/** "Two and a quarter at eleven pounds": beside a force a height needs no unit. */
+function isForceAt(words: readonly SpokenWord[], at: number): boolean {
+  const force = /^(at|with|under)$/.test(words[at]?.text ?? '') ? numberAt(words, at + 1) : null
+  return force !== null && unitAt(words, at + 1 + force.length)?.unit === 'lbf'
 }
 
 const BARE = { value: 1, length: 0, isArticle: false, isFraction: false }

@@ -8,6 +8,8 @@ export function isSaidOtherwise(words: readonly SpokenWord[], { value, at, lengt
   const before = words[at - 1]
   if (value === 'order')
     return words.slice(Math.max(0, at - 3), at).some((word) => /^(i|we|have|had|they|who)$/.test(word.text))
+  // "Uplift test" names no cause.
+  if (value === 'cause') return /^(test|tests|check)$/.test(words[at + length]?.text ?? '')
   if (value === 'correct' && length === 1) return /^(says|said|saying)$/.test(text)
   // "The tile's neighbor" is a tile.
   if (value === 'elsewhere' && text === 'neighbor')

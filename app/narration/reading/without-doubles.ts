@@ -5,6 +5,8 @@ import type { Observation } from './observe.ts'
 const STRONGER: Readonly<Partial<Record<Sign, readonly Sign[]>>> = {
   'crack-to-fastener': ['crack', 'break', 'across', 'hole', 'lengthwise'],
   gap: ['deform', 'raise'],
+  off: ['deform', 'loose', 'raise', 'gap'],
+  deform: ['rust', 'crease', 'dent'],
   corner: ['crack', 'break', 'shatter', 'chip', 'missing', 'off', 'across', 'crack-to-fastener'],
   lock: ['crack', 'break', 'shatter', 'chip', 'missing', 'off', 'across'],
   across: ['crack', 'break'],
@@ -14,7 +16,7 @@ const STRONGER: Readonly<Partial<Record<Sign, readonly Sign[]>>> = {
   crack: ['break'],
   hole: ['scour', 'missing', 'expose', 'break'],
   slip: ['loose', 'lift', 'off', 'missing', 'gap'],
-  lift: ['loose', 'deform', 'release', 'gap'],
+  lift: ['rust', 'loose', 'deform', 'release', 'gap'],
   loose: ['gap', 'deform', 'off', 'release', 'sound'],
   missing: ['off', 'slip', 'loose', 'expose', 'break', 'lift', 'deform', 'crack'],
   mismatch: ['scour'],

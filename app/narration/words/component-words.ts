@@ -73,7 +73,7 @@ const PARTS: readonly (readonly [SaidPart, string])[] = [
     gooseneck; turbine; turbine vent; louver; whirlybird`,
   ],
   ['skylight', `skylight; sky light; roof window; solar|sun tube; skylight dome|lens|frame`],
-  ['chimney', `chimney; chimney stack|crown|top`],
+  ['chimney', `chimney; chimney stack|crown|top|cap|flue`],
   ['cricket', `cricket; saddle`],
   ['drip-edge', `drip edge|metal; eave metal|drip|flashing; edge metal; metal edge; drip`],
   ['fascia', `fascia; fascia board; facia; facia board`],

@@ -94,7 +94,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     'crack-to-fastener',
     `crack|split|fracture ** to|toward|into|from|at|through|off|around|by * ${FASTENER}|hole; crack|split|fracture **
     ** to|toward|into|from * ${FASTENER}|hole; ${FASTENER}|hole ** crack|split|fracture; break ** to|toward|from|at
-    * ${FASTENER}; crack|split start|begin|run|go ** ${FASTENER}|hole`,
+    * ${FASTENER}; crack|split start|begin|run|go ** ${FASTENER}|hole; crack|split|fracture * ${FASTENER}|hole to`,
   ],
   [
     'break',
@@ -197,7 +197,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     'deform',
     `knock|push|tip over|sideways; bend; peel; curl; kink; buckle; crimp; fold; warp; twist; deform; separate; flap; mangle; crumple; pry; open up;
     pull|peel|pop|come|lift|stand|stick|poke|bow|fold|push|sprung|spring away|back|up|off|out|loose|over|proud; out of shape;
-    sprung; unhook`,
+    sprung; unhook; flashing|metal|edge|trim pull`,
   ],
   [
     'expose',

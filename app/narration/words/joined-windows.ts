@@ -13,6 +13,8 @@ interface Long {
 
 const LONG_LETTERS = 7
 const MOST_WORDS = 4
+/** Words that begin and end no split word. */
+const LINKS = /^(a|an|and|are|as|but|has|he|is|it|no|of|on|or|so|the|they|to|us|was|we|you)$/
 
 const longWords: readonly Long[] = [...new Set([...partWords, ...signWords])]
   .filter((word) => word.length >= LONG_LETTERS && /^[a-z]+$/.test(word) && saysAlone(word))
@@ -37,6 +39,8 @@ export interface Window {
 
 /** The long word that words from here on sound like when they are said together, the longest window first; null for none. */
 export function windowAt(words: readonly SpokenWord[], at: number, isPlain: (text: string) => boolean): Window | null {
+  const first = words[at]?.text ?? ''
+  if (first !== 'a' && LINKS.test(first)) return null
   for (let length = MOST_WORDS; length >= 2; length -= 1) {
     const window = words.slice(at, at + length)
     if (window.length < length || !isOneBreath(window)) continue
@@ -63,8 +67,6 @@ function isWhole(window: readonly SpokenWord[]): boolean {
       word.text !== 'dry' && word.text.length > 2 && (partPhrases.at([word], 0) ?? signPhrases.at([word], 0)) !== null,
   )
 }
-
-const LINKS = /^(a|an|and|are|as|but|has|he|is|it|no|of|on|or|so|the|they|to|us|was|we|you)$/
 
 function soundingLike(window: readonly SpokenWord[], text: string, isPlain: (text: string) => boolean): Long | null {
   const [first, last] = [window[0]?.text ?? '', window.at(-1)?.text ?? '']

@@ -17,6 +17,7 @@ const EDITS = phrases([
 /** An edit that needs no comma before it. */
 const PLAIN_EDIT =
   /^(no wait|wait no|excuse me|i mean|make that|scratch that|strike that|check that|correction|or rather|sorry|no make that|no)$/
+const AFTER_NO = /^(i|it|that|this|there|they|make|wait|hold|actually|sorry|more|closer|about|at|let|the)$/
 const QUALIFIER =
   /^(about|around|roughly|closer|close|to|at|least|most|more|like|over|nearly|almost|maybe|probably|say|approximately|exactly|good|only|just|better|than|for)$/
 const LEADING =
@@ -43,7 +44,7 @@ export function withoutSlips(words: readonly SpokenWord[]): readonly SpokenWord[
   for (let at = 1; at < out.length; at += 1) {
     const edit = EDITS.at(out, at)
     if (edit === null || !isEdit(out, at, edit.length)) continue
-    const repaired = repairedAt(out, at, edit.length)
+    const repaired = repairedAt(out, at, edit.length) ?? replacedAt(out, at, edit.length)
     if (repaired === null) continue
     out = repaired
     at = 0
@@ -53,6 +54,14 @@ export function withoutSlips(words: readonly SpokenWord[]): readonly SpokenWord[
 
 function isEdit(words: readonly SpokenWord[], at: number, length: number): boolean {
   const text = textOf(words.slice(at, at + length))
+  // "No gauge on me" denies, "no, six" and "no I paced it" put right.
+  if (
+    text === 'no' &&
+    words[at + 1]?.parted === 'no' &&
+    !isNumber(words, at + 1) &&
+    !AFTER_NO.test(words[at + 1]?.text ?? '')
+  )
+    return false
   // "Well" and "like" are edits only with a comma before them; "there is no" denies.
   return words[at]?.parted !== 'no' || (PLAIN_EDIT.test(text) && (text !== 'no' || isNumber(words, at + 1)))
 }
@@ -91,6 +100,22 @@ function repairedAt(words: readonly SpokenWord[], at: number, length: number): r
     ...kept,
     ...after,
   ]
+}
+
+const PREPOSITION = /^(on|at|along|under|over|by|near|in|around|below|above)$/
+
+/** "On the hip, no, on the ridge": the same preposition again, and another place. */
+function replacedAt(words: readonly SpokenWord[], at: number, length: number): readonly SpokenWord[] | null {
+  const again = words[at + length]?.text ?? ''
+  if (!PREPOSITION.test(again) || words[at]?.parted === 'no') return null
+  for (let from = at - 2; from >= Math.max(0, at - 5); from -= 1) {
+    const word = words[from]
+    if (word === undefined || (words[from + 1]?.parted ?? 'no') !== 'no') return null
+    if (word.text !== again) continue
+    const rest = words.slice(at + length)
+    return [...words.slice(0, from), ...rest.map((one, i) => (i === 0 ? { ...one, parted: word.parted } : one))]
+  }
+  return null
 }
 
 function clauseStems(words: readonly SpokenWord[]): ReadonlySet<string> {
