@@ -34,7 +34,7 @@ export function amend(reading: Reading, marks: Marks, { weighing, places }: Said
   const { correctAt } = weighing
   const isCorrection = correctAt !== null && !marks.signs.some(({ at }) => at < correctAt)
   let draft: Draft = before
-  if (isCorrection) draft = corrected(reading, marks, { draft, places })
+  if (isCorrection) draft = corrected(reading, marks, { draft, places, correctAt })
   else if (draft.extent === null) draft = countedAfter(marks, draft)
   draft = crackedTo(marks, draft)
   draft = measuredAgain(marks, { draft, isCorrection, sign: last.sign })
@@ -57,11 +57,13 @@ export function amend(reading: Reading, marks: Marks, { weighing, places }: Said
 function corrected(
   reading: Reading,
   marks: Marks,
-  { draft, places }: { draft: Draft; places: readonly Read<DraftPlace>[] },
+  { draft, places, correctAt }: { draft: Draft; places: readonly Read<DraftPlace>[]; correctAt: number },
 ): Draft {
   const { words, counts, parts } = marks
   const place = places.at(-1)
-  const count = counts.find(({ at }) => words[at - 1]?.text !== 'not')
+  const count = counts.find(
+    ({ at, length }) => words[at - 1]?.text !== 'not' && !(at < correctAt && isShare(words, at + length)),
+  )
   const part = parts.find(
     ({ said, at }) => !isEdge(said) && !words.slice(Math.max(0, at - 2), at).some(({ text }) => text === 'not'),
   )
@@ -82,6 +84,11 @@ function corrected(
           condition: { ...draft.condition, value: condition },
         }),
   }
+}
+
+/** "One of those is by my foot, actually" counts some of them. */
+function isShare(words: Marks['words'], at: number): boolean {
+  return words[at]?.text === 'of' && /^(those|them|these|the)$/.test(words[at + 1]?.text ?? '')
 }
 
 /** "One tile." after "Lifts two inches at thirty pounds.": a count by itself belongs to what was just reported. */

@@ -101,13 +101,23 @@ function measured(marks: Marks, observation: Observation): SaidExtent | null {
   const own = clausesOf(marks, observation)
   for (const measure of marks.measures) {
     const clause = marks.clauses[measure.at] ?? 0
-    if (!own.has(clause) && !own.has(clause - 1) && !own.has(clause + 1)) continue
+    if (
+      ![0, -1, 1, -2].some(
+        (step) => own.has(clause + step) && (step > -2 || ![clause, clause - 1].some((one) => hasOwnSign(marks, one))),
+      )
+    )
+      continue
     if (measure.unit === 'sqft') return { extent: { kind: 'area', areaSqFt: measure.value }, at: measure }
     const isRun = observation.part === null || !isCounted(observation.part.said) || RUNS.has(observation.component)
     if (measure.unit === 'ft' && isRun && !isAway(marks, measure))
       return { extent: { kind: 'length', lengthFt: measure.value }, at: measure }
   }
   return null
+}
+
+/** "Is loose, oh, fifteen feet of it": two clauses on, but of nothing else. */
+function hasOwnSign({ clauses, signs, parts }: Marks, clause: number): boolean {
+  return [...signs, ...parts].some(({ at }) => clauses[at] === clause)
 }
 
 const RUNS: ReadonlySet<string> = new Set([

@@ -194,6 +194,11 @@ function hasStrangeSubject({ words }: Marks): boolean {
   )
 }
 
+/** "Break.": a word by itself that may order or name anything. */
+function isBareVerb({ words }: Marks): boolean {
+  return words.length === 1 && !/(ed|en|ing|gone|loose|torn|bent)$/.test(words[0]?.text ?? '')
+}
+
 /** Signs that are said of the covering as a whole without anything being pointed at. */
 const PLAIN: ReadonlySet<Sign> = new Set<Sign>([
   'age',
@@ -233,7 +238,7 @@ function unnamedPart(sign: Found<Sign>, { marks, before, weighed, parts }: Sight
   )
   if (hasOther || parts.some(({ at, stands, said }) => isHere(at) && stands !== 'near' && !isEdge(said))) return null
   if (sign.value === 'no-access') return notReached(marks)
-  if (hasStrangeSubject(marks)) return null
+  if (hasStrangeSubject(marks) || isBareVerb(marks)) return null
   if (!isTerse && !isPointed && !PLAIN.has(sign.value) && marks.measures.length === 0) return null
   if (sign.value === 'mark-by-others') return { component: unitOf(before.group), part: null, condition: 'other' }
   // A force was read on a piece that was lifted, whatever was spoken of before.

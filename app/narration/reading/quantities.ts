@@ -84,7 +84,7 @@ function measureAt(
   words: readonly SpokenWord[],
   at: number,
 ): { measures: readonly SpokenMeasure[]; length: number } | null {
-  const spoken = coupleOfUnits(words, at) ?? numberAt(words, at)
+  const spoken = coupleOfUnits(words, at) ?? heardTwo(words, at) ?? numberAt(words, at)
   const isBareUnit = spoken === null && startsBare(words, at)
   const first = spoken ?? (isBareUnit ? BARE : null)
   if (first === null) return null
@@ -154,6 +154,13 @@ function coupleOfUnits(words: readonly SpokenWord[], at: number): ReturnType<typ
   return { value: 2, at, length, isArticle: false, isFraction: false }
 }
 
+/** "Too inches" was two. */
+function heardTwo(words: readonly SpokenWord[], at: number): ReturnType<typeof numberAt> {
+  const text = words[at]?.text
+  if ((text !== 'too' && text !== 'to') || unitAt(words, at + 1) === null) return null
+  return { value: 2, at, length: 1, isArticle: false, isFraction: false }
+}
+
 /** "Inch and three quarters", as terse people say it: the unit stands for one of it. */
 function startsBare(words: readonly SpokenWord[], at: number): boolean {
   return words[at]?.text === 'inch' && addedFraction(words, at + 1) !== null
@@ -174,7 +181,12 @@ function unitAt(words: readonly SpokenWord[], at: number): Unit | null {
   const found = UNITS.find(([form]) => form.test(text))
   if (found === undefined) return null
   // "Three in the back": a preposition, not a unit.
-  if (text === 'in' && !/^(long|wide|up|high|deep)$/.test(words[at + 1]?.text ?? 'long')) return null
+  if (
+    text === 'in' &&
+    (words[at + 1]?.parted ?? 'no') === 'no' &&
+    !/^(long|wide|up|high|deep)$/.test(words[at + 1]?.text ?? 'long')
+  )
+    return null
   const isForce =
     found[1] === 'lbf' && words[at + 1]?.text === 'of' && /^(force|pull|pressure|lift)$/.test(words[at + 2]?.text ?? '')
   return { unit: found[1], factor: found[2], length: isForce ? 3 : 1 }

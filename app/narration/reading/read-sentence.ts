@@ -34,7 +34,13 @@ export function readSentence(reading: Reading, sentence: Sentence): void {
   const observations =
     isTakenBack === 'all' ? [] : observationsOf(marks, weighing, { ...before, part: isElsewhere ? null : before.part })
   const isOnlyMoving = isElsewhere && weighing.correctAt === null
-  if (observations.length === 0 && !weighing.isElsewhere && weighing.retractAt === null && !isOnlyMoving) {
+  const isSaidAgain = repeatsLast(reading, weighing, observations)
+  if (
+    (observations.length === 0 || isSaidAgain) &&
+    !weighing.isElsewhere &&
+    weighing.retractAt === null &&
+    !isOnlyMoving
+  ) {
     const amended = amend(reading, marks, { weighing, places: places.map((place) => readPlace(reading, marks, place)) })
     if (amended) return
   }
@@ -61,6 +67,17 @@ function replacesLast(
       one.part !== null &&
       one.component === component.value &&
       (one.condition === condition.value || one.condition === 'sound'),
+  )
+}
+
+/** "Sorry, both are split": the same thing of nothing newly named only counts it anew. */
+function repeatsLast({ last }: Reading, { correctAt }: Weighed, observations: readonly Observation[]): boolean {
+  return (
+    last?.draft != null &&
+    correctAt !== null &&
+    correctAt <= 2 &&
+    observations.length > 0 &&
+    observations.every(({ part, sign }) => part === null && sign === last.sign)
   )
 }
 

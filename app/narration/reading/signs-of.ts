@@ -55,7 +55,7 @@ function pulled(signs: readonly Found<Sign>[], { parts, measures }: Heard): read
 const isLifted = (said: PartMark['said']) => said.endsWith('-tile') || said === 'cap'
 
 function isMeant(sign: Found<Sign>, every: readonly Found<Sign>[], { words, parts, stances }: Heard): boolean {
-  if (isAnswer(words, sign.at) || isTest(words, sign)) return false
+  if (isAnswer(words, sign.at) || isTest(words, sign) || isOfPeople(words, sign)) return false
   if (sign.value === 'slip') {
     // "Moves under a hand" is loose; only "moves" by itself says that something has slipped.
     if (MOVES.test(words[sign.at]?.stem ?? '') && !hasSubject(words, parts, sign.at)) return false
@@ -84,6 +84,33 @@ function isMeant(sign: Found<Sign>, every: readonly Found<Sign>[], { words, part
   const taken = sign.value === 'no-access' ? 'no-negation' : 'retract'
   const length = sign.value === 'no-access' ? sign.length : 1
   return !stances.some(({ value, at }) => value === taken && at >= sign.at && at < sign.at + length)
+}
+
+const HAPPENS: ReadonlySet<Sign> = new Set<Sign>([
+  'missing',
+  'off',
+  'slip',
+  'break',
+  'shatter',
+  'crack',
+  'tear',
+  'loose',
+  'release',
+])
+
+/** "I missed breakfast", "lost my tape", "move on": what people do and what happens to them. */
+function isOfPeople(words: readonly SpokenWord[], { value, at, length }: Found<Sign>): boolean {
+  if (!HAPPENS.has(value)) return false
+  const before = words[at - 1]?.text ?? ''
+  const subject = /^(keep|kept|just|almost|nearly|really|already|even)$/.test(before)
+    ? (words[at - 2]?.text ?? '')
+    : before
+  const after = words[at + 1]?.text ?? ''
+  return (
+    /^(i|we|you|he|she)$/.test(subject) ||
+    (length <= 2 && /^(my|me|your|our|him|us)$/.test(after)) ||
+    (words[at]?.stem === 'mov' && length === 1 && /^(on|along|to|up)$/.test(after))
+  )
 }
 
 /** "Lift test", "pull check": what is about to be done. */

@@ -46,7 +46,8 @@ const STANCES: readonly (readonly [Stance, string])[] = [
   [
     'unreal',
     `report|letter|estimate|survey|paper say|mention|claim|state; i|we be tell; supposedly; apparently; allegedly; reportedly; see which; what we|i do be; when the|a wind|storm|water|rain|sun|tile|cap; when wind|water|rain; mean to be; if; whether; check for|if|whether|the|that|to|and|on; look|search|hunt|watch out for; look|watch for; let me|us
-    check|see|look|try|test|feel|go; might; may; could; would; should; will; go to; gonna;
+    check|see|look|try|test|feel|go|slip|slide|lift|pull|squeeze|move|get|grab|wipe|fix|work|scoot|crawl|climb|set|put|lean|kneel;
+    every|any|most roof|house|job|inspection; crack|tile|roof|cap like this|that|these|those take|cost|run|need|weigh; take years; might; may; could; would; should; will; go to; gonna;
     need|have|want|like|try|suppose to; usually; normally; typically; generally; sometimes; often; tend to; when
     you|people|they|somebody|anybody|someone; they|he|she|owner|homeowner|neighbor|adjuster|customer
     say|tell|mention|claim|report|hear; owner|homeowner be; say there|that|they|he|she; tell me|us|you|him; accord
@@ -58,7 +59,7 @@ const STANCES: readonly (readonly [Stance, string])[] = [
   ],
   [
     'real',
-    `that|which|they|it|one will lift|move|come|rock|slide|wiggle|wobble; i|we would say|call|guess|put|estimate|reckon|have; as you|we will see; you will see|notice; i will
+    `let me tell|say; that|which|they|it|one will lift|move|come|rock|slide|wiggle|wobble; i|we would say|call|guess|put|estimate|reckon|have; as you|we will see; you will see|notice; i will
     say|call|put; i have to say; have to admit|be; i|we say; not go to; as far as; i can|could see; you can|could
     see|tell|feel|push|lift|move|wiggle; can|could see; look like; have to be; any effort|more; barely|hardly any;
     as if; like to point|note|show|mention; want to point|note|show|mention|be|say; if you
@@ -138,7 +139,7 @@ const STANCES: readonly (readonly [Stance, string])[] = [
     my|your|his|other|these|new boot; my|your foot|leg|back|hand|arm|head|finger; gauge; microphone; recorder;
     radio; tape measure; clipboard; pen; pencil; notebook; backpack; bag; bucket; breath; garage door; driveway; car
     door; door bell; air conditioner; ac unit; ceiling; interior; bedroom; kitchen; lawn; bush; parking; traffic be;
-    memory card; sd card; watch; sunglasses; sunscreen; zipper; signal`,
+    street; road; lawn; sidewalk; neighborhood; memory card; sd card; watch; sunglasses; sunscreen; zipper; signal`,
   ],
   [
     'pointing',

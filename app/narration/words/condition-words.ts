@@ -173,7 +173,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   [
     'mismatch',
     `mismatch; not match; no match|matching; different|odd|wrong|another|other
-    color|shade|profile|shape|style|type|size|batch|tint; odd tile|one|ball|piece; off color; not the same
+    color|shade|profile|shape|style|type|size|batch|tint; odd tile|one|ball|piece; off color; color|shade|tint off|wrong|different; not the same
     color|profile|shape|tile|kind|shade|as; newer|redder|lighter|darker|brighter|cleaner tile|one|than; new|newer
     tile; do not|never go with; stand out from`,
   ],

@@ -63,8 +63,7 @@ function isOneBreath(window: readonly SpokenWord[]): boolean {
 /** A window with a word of the trade in it says what it says. */
 function isWhole(window: readonly SpokenWord[]): boolean {
   return window.some(
-    (word) =>
-      word.text !== 'dry' && word.text.length > 2 && (partPhrases.at([word], 0) ?? signPhrases.at([word], 0)) !== null,
+    (word) => word.text.length > 3 && (partPhrases.at([word], 0) ?? signPhrases.at([word], 0)) !== null,
   )
 }
 
@@ -73,6 +72,7 @@ function soundingLike(window: readonly SpokenWord[], text: string, isPlain: (tex
   const isTight = window.length === 2
   // Two plain words side by side are what they are; a split of three or four is told by its sound alone.
   if (isTight && ((isPlain(first) && isPlain(last)) || LINKS.test(last))) return null
+  if (/^(is|it|was|and|has|they|so|we|you)$/.test(last)) return null
   const sound = window.map((word, i) => (i === 0 ? soundOf(word.text) : soundOf(word.text).replace(/^a/, ''))).join('')
   const candidates = bySound.get(sound.replace(/(.)\1+/g, '$1')) ?? []
   return (

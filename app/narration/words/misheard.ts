@@ -80,11 +80,16 @@ function groupBy(list: readonly Target[], keyOf: (target: Target) => string): Re
 export function asMeant(words: readonly SpokenWord[], heard: Map<string, string | null>): readonly SpokenWord[] {
   const single = inPairs(joinedWords(words)).map((word, at, all): SpokenWord => {
     if (isKnownWord(word.text) || word.stem !== stem(word.text) || !/^[a-z]{4,}$/.test(word.text)) return word
-    const meant = verbLike(word.text, all[at + 1]?.text ?? '') ?? meantBy(word.text, heard)
+    const meant = verbLike(word.text, before(all[at + 1])) ?? meantBy(word.text, heard)
     return meant === null ? word : { ...word, stem: meant }
   })
   const paired = inPairs(single)
   return paired.map((word, at) => inContext(word, at, paired))
+}
+
+/** What a verb stands before: its particle, or "up" where a measure follows at once. */
+function before(next: SpokenWord | undefined): string {
+  return next === undefined ? '' : NUMBERS.has(next.text) || /^(too|an?|\d.*)$/.test(next.text) ? 'up' : next.text
 }
 
 /** Words that together are one of the trade's long ones. */
@@ -122,11 +127,17 @@ function nearest(text: string): string | null {
     const apart = lettersApart(text, target.word, most)
     if (apart <= most && apart < (best?.apart ?? Infinity)) best = { stem: target.stem, apart }
   }
-  for (const target of bySound.get(sound) ?? []) offer(target, text.length >= 5 && sound.length >= 3 ? 2 : 1)
+  for (const target of bySound.get(sound) ?? []) offer(target, mostApart(text, sound, target))
   if (text.length >= 5)
     for (const target of byLetter.get(text.slice(0, 1)) ?? [])
       offer(target, text.length >= 7 && target.isPart && lettersApart(sound, target.sound, 1) <= 1 ? 2 : 1)
   return (best as { readonly stem: string } | null)?.stem ?? null
+}
+
+/** How many letters two words of one sound may differ by: more where the sound is long, and for what parts are called. */
+function mostApart(text: string, sound: string, { isPart: isPartName, word }: Target): number {
+  if (text.length >= 5 && sound.length >= 3) return 2
+  return isPartName && text[0] === word[0] ? 2 : 1
 }
 
 const VERBS_BEFORE: Readonly<Record<string, readonly string[]>> = {
@@ -160,7 +171,7 @@ function inPairs(words: readonly SpokenWord[]): readonly SpokenWord[] {
     if (first === undefined || second === undefined || second.parted !== 'no') continue
     const pair = pairLike(spelled(first), spelled(second))
     if (pair === null || !isOpen(first, pair[0].likeness) || !isOpen(second, pair[1].likeness)) continue
-    if (pair[0].likeness > 0 && pair[1].likeness > 0 && !/^(tile|cap)$/.test(pair[1].meant)) continue
+    if (pair[0].likeness > 0 && pair[1].likeness > 0 && !/^(tile|cap|closure)$/.test(pair[1].meant)) continue
     out[at] = pair[0].likeness === 0 ? first : { ...first, stem: stem(pair[0].meant) }
     out[at + 1] = pair[1].likeness === 0 ? second : { ...second, stem: stem(pair[1].meant) }
   }
