@@ -116,6 +116,11 @@ function landmarkAt(words: readonly SpokenWord[], at: number, landmarks: Readonl
   return null
 }
 
+/** "Sorry, left." */
+function isSorry(words: readonly SpokenWord[], at: number): boolean {
+  return words.length === at + 1 && /^(sorry|no|correction|mean|meant)$/.test(words[at - 1]?.text ?? '')
+}
+
 /** "Okay, now the back": nothing but words that begin to speak stands before a place. */
 function isOpening(words: readonly SpokenWord[], at: number): boolean {
   return (
@@ -123,7 +128,11 @@ function isOpening(words: readonly SpokenWord[], at: number): boolean {
     at <= 4 &&
     words
       .slice(0, at)
-      .every(({ text }) => /^(okay|ok|so|now|alright|alrighty|all|right|and|then|next|well|onto|the|up)$/.test(text)) &&
+      .every(({ text }) =>
+        /^(okay|ok|so|now|alright|alrighty|all|right|and|then|next|well|onto|the|up|sorry|no|correction|i|mean|meant)$/.test(
+          text,
+        ),
+      ) &&
     !(words[at]?.text === 'right' && words[at - 1]?.text === 'all')
   )
 }
@@ -188,7 +197,7 @@ function sidesAt(words: readonly SpokenWord[], at: number, landmarks: ReadonlySe
   const isHeading =
     (at === 0 || isOpening(words, at)) &&
     (after === '' || hasNoun) &&
-    (hasNoun || (side !== 'left' && side !== 'right'))
+    (hasNoun || (side !== 'left' && side !== 'right') || isSorry(words, at))
   const isAfterThe = BEFORE.test(before) && words[at]?.parted === 'no'
   const stands =
     hasNoun ||

@@ -1,5 +1,5 @@
 import type { Draft, DraftPlace, Read } from '../draft.ts'
-import { conditionOf } from './condition-of.ts'
+import { conditionOf, isCap } from './condition-of.ts'
 import { joinedText, opinionOf, withSentence } from './draft-of.ts'
 import type { Marks } from './marks.ts'
 import { measurementsOf } from './measures-of.ts'
@@ -65,7 +65,9 @@ function corrected(
     ({ at, length }) => words[at - 1]?.text !== 'not' && !(at < correctAt && isShare(words, at + length)),
   )
   const part = parts.find(
-    ({ said, at }) => !isEdge(said) && !words.slice(Math.max(0, at - 2), at).some(({ text }) => text === 'not'),
+    ({ said, at }) =>
+      (!isEdge(said) || (correctAt < at && isCap(draft.component.value))) &&
+      !words.slice(Math.max(0, at - 2), at).some(({ text }) => text === 'not'),
   )
   const component = part === undefined ? null : componentOf(part.said, reading.group, reading.lastEdge)
   const condition = component === null || reading.last === null ? null : conditionOf(reading.last.sign, component)

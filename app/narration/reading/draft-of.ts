@@ -115,9 +115,13 @@ function ownerOf({ at }: SpokenMeasure, all: readonly Observation[]): Observatio
 }
 
 /** What is said of causes and comparisons, word for word. */
-export function opinionOf(reading: Reading, { words }: Marks, { opinionFrom }: Weighed): Read<string> | null {
+export function opinionOf(
+  reading: Reading,
+  { words }: Marks,
+  { opinionFrom, opinionTo }: Weighed,
+): Read<string> | null {
   if (opinionFrom === null) return null
-  const from = rangesOf(words, [{ at: opinionFrom, length: words.length - opinionFrom }])
+  const from = rangesOf(words, [{ at: opinionFrom, length: opinionTo - opinionFrom }])
   return { value: textOf(reading.cues, from), from }
 }
 

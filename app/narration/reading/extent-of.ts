@@ -136,7 +136,8 @@ const RUNS: ReadonlySet<string> = new Set([
 
 /** "Six feet from the ridge" says where, not how much. */
 export function isAway(marks: Marks, { at, length }: Span): boolean {
-  return /^(from|above|below|away|back|left|right|over|past|in|off)$/.test(marks.words[at + length]?.text ?? '')
+  const next = marks.words[at + length]
+  return next?.parted === 'no' && /^(from|above|below|away|back|left|right|over|past|in|off)$/.test(next.text)
 }
 
 function vague(marks: Marks, observation: Observation): SaidExtent | null {

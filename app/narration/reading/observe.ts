@@ -42,11 +42,13 @@ export function observationsOf(marks: Marks, weighed: Weighed, before: Before): 
 }
 
 /** Parts that were corrected in the same breath fall away, and those that are spoken of as an opinion. */
-function partsThatCount(marks: Marks, { opinionFrom, correctAt }: Weighed): readonly PartMark[] {
+function partsThatCount(marks: Marks, { opinionFrom, opinionTo, correctAt }: Weighed): readonly PartMark[] {
   const inSign = marks.signs.filter(({ value }) => value === 'crack-to-fastener' || value === 'hole')
   const real = marks.parts.filter(({ at, said }) => {
     const isNailOfCrack = said === 'fastener' && inSign.some((sign) => at >= sign.at - 1 && at < sign.at + sign.length)
-    return !isNailOfCrack && !isBedLeft(marks, { at, said }) && (opinionFrom === null || at < opinionFrom)
+    return (
+      !isNailOfCrack && !isBedLeft(marks, { at, said }) && (opinionFrom === null || at < opinionFrom || at >= opinionTo)
+    )
   })
   if (correctAt === null || correctAt === 0) return real
   const after = real.filter(({ at }) => at > correctAt && at - correctAt <= 6)

@@ -128,10 +128,13 @@ function hasOwnBefore({ parts, signs }: Marks): boolean {
 }
 
 /** Places that are said of here and now, the corrected ones without those before. */
-function placesThatCount(marks: Marks, { opinionFrom, isElsewhere, correctAt }: Weighed): readonly SaidPlace[] {
+function placesThatCount(
+  marks: Marks,
+  { opinionFrom, opinionTo, isElsewhere, correctAt }: Weighed,
+): readonly SaidPlace[] {
   const isOrdered = marks.stances.some(({ value, at }) => value === 'order' && at < (marks.places[0]?.at ?? 0))
   if (isElsewhere || isOrdered) return []
-  const real = marks.places.filter(({ at }) => opinionFrom === null || at < opinionFrom)
+  const real = marks.places.filter(({ at }) => opinionFrom === null || at < opinionFrom || at >= opinionTo)
   if (correctAt === null) return real
   const after = real.filter(({ at }) => at > correctAt)
   return after.length > 0 ? after : real

@@ -12,8 +12,8 @@ export function isSaidOtherwise(words: readonly SpokenWord[], { value, at, lengt
   if (value === 'cause') return /^(test|tests|check)$/.test(words[at + length]?.text ?? '')
   if (value === 'correct' && length === 1) return /^(says|said|saying)$/.test(text)
   // "The tile's neighbor" is a tile.
-  if (value === 'elsewhere' && text === 'neighbor')
-    return /^(til|cap|it|same|shingl|panel|left|right|upper|lower)$/.test(before?.stem ?? '')
+  if (value === 'elsewhere' && text.startsWith('neighbor'))
+    return /^(til|cap|it|its|their|same|shingl|panel|left|right|upper|lower)$/.test(before?.stem ?? '')
   if (value === 'opinion' && text === 'because')
     return (
       /^(i|we)$/.test(words[at + 1]?.text ?? '') && /^(count|see|find|get|have|can)$/.test(words[at + 2]?.stem ?? '')

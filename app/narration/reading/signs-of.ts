@@ -61,6 +61,9 @@ function isMeant(sign: Found<Sign>, every: readonly Found<Sign>[], { words, part
     if (MOVES.test(words[sign.at]?.stem ?? '') && !hasSubject(words, parts, sign.at)) return false
     return !every.some((other) => other.at === sign.at && other.length > sign.length)
   }
+  // "Took the tiles off" tells of tiles; "took towels to dry this off" of nothing.
+  if (sign.value === 'missing' && words[sign.at]?.stem === 'tak' && !parts.some(({ at }) => at < sign.at + sign.length))
+    return false
   // "Dropped out of line" has slipped, and "come off its bed" is loose; neither is gone.
   if (sign.value === 'missing' || sign.value === 'off') return !every.some((other) => isLongerTale(other, sign))
   if (sign.value === 'corner') return !isAcross(sign, every, words) && !isPlaceOfPieces(sign, { words, parts })

@@ -12,6 +12,8 @@ export interface Weighed {
   readonly denied: readonly Found<Sign>[]
   /** From this word on the sentence is opinion; null when none of it is. */
   readonly opinionFrom: number | null
+  /** Where the opinion ends and the sentence tells what is seen; its length where it doesn't. */
+  readonly opinionTo: number
   /** Where the sentence takes something back; null when it doesn't. */
   readonly retractAt: number | null
   /** Where it puts something else in place of what was said; null when it doesn't. */
@@ -27,12 +29,13 @@ export function weighed(marks: Marks, isQuestion: boolean): Weighed {
   const stances = withoutCovered(marks)
   const at = (stance: Stance) => stances.filter(({ value }) => value === stance)
   const opinionFrom = opinionStart(marks, stances)
+  const opinionTo = opinionFrom === null ? marks.words.length : opinionEnd(marks, opinionFrom)
   const retract = at('retract').find((mark) => isOrdered(marks, mark)) ?? null
   const harmless = at('harmless').find((mark) => isPlainly(marks, mark)) ?? null
   const isElsewhere = isQuestion || at('elsewhere').length > 0
   const denied: Found<Sign>[] = []
   const signs = marks.signs.filter((sign) => {
-    if (isElsewhere || (opinionFrom !== null && sign.at >= opinionFrom)) return false
+    if (isElsewhere || (opinionFrom !== null && sign.at >= opinionFrom && sign.at < opinionTo)) return false
     if (retract !== null && sign.at < retract.at + retract.length) return false
     if (harmless !== null && sign.at < harmless.at + harmless.length && isTakenFor(marks, sign, harmless)) return false
     if (isDenied(marks, stances, sign)) {
@@ -46,6 +49,7 @@ export function weighed(marks: Marks, isQuestion: boolean): Weighed {
     signs,
     denied,
     opinionFrom,
+    opinionTo,
     retractAt: isNewNumber ? null : (retract?.at ?? null),
     correctAt:
       (isNewNumber ? retract?.at : undefined) ?? at('correct').at(-1)?.at ?? startsWithNo(marks) ?? countedAnew(marks),
@@ -87,6 +91,19 @@ function opinionStart(marks: Marks, stances: readonly Found<Stance>[]): number |
     else if (!hasPart && !leadsToSight(marks, clause ?? 0)) starts.push(first)
   }
   return starts.length === 0 ? null : Math.min(...starts)
+}
+
+/** "They must have patched this, there is tar on a dozen tiles": from "there is" on it is told what is seen. */
+function opinionEnd({ words, clauses }: Marks, from: number): number {
+  const at = words.findIndex(
+    (word, i) =>
+      i > from + 1 &&
+      word.parted !== 'no' &&
+      clauses[i] !== clauses[from] &&
+      /^(there|here)$/.test(word.text) &&
+      words[i + 1]?.stem === 'be',
+  )
+  return at < 0 ? words.length : at
 }
 
 /** "Somebody stepped on these, there are four broken corners": after the cause a clause of its own says what is seen. */

@@ -83,5 +83,7 @@ export const soundsLikePart = remembered((heard): string | null => {
     heard.at(-1) === form.at(-1) &&
     lettersApart(soundOf(heard), soundOf(form), 1) <= 1 &&
     lettersApart(heard, form, 2) <= 2
-  return heard.length < 5 ? null : (loneParts.find((part) => isLike(part) || isLike(`${part}s`)) ?? null)
+  return heard.length < 5 || /(ing|ed)$/.test(heard)
+    ? null
+    : (loneParts.find((part) => isLike(part) || isLike(`${part}s`)) ?? null)
 })

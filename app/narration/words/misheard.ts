@@ -197,7 +197,10 @@ function inContext(word: SpokenWord, at: number, words: readonly SpokenWord[]): 
     before !== undefined &&
     word.parted === 'no' &&
     (NUMBERS.has(before.text) || (before.text === 'of' && AMOUNTS.test(words[at - 2]?.text ?? '')))
-  const piece = isAmount ? COUNTED.find((one) => isHeardPiece(word.text, one)) : undefined
+  const piece =
+    isAmount && (!isKnownWord(word.text) || isToldOf(words[at + 1]))
+      ? COUNTED.find((one) => isHeardPiece(word.text, one))
+      : undefined
   if (piece !== undefined) return { ...word, stem: stem(piece) }
   const part = soundsLikePart(word.text)
   const isBeside = part !== null && ([-1, 1].some((step) => isSignNext(words, at, step)) || isSaidOf(words, at))
@@ -222,6 +225,16 @@ function isSignNext(words: readonly SpokenWord[], at: number, step: number): boo
     if (isSign(near)) return true
     if (!CARRIERS.has(near.text) && near.text !== 'around') return false
   }
+}
+
+/** What follows tells something of a thing: "towels have", "titles up here"; not "towels to dry it". */
+function isToldOf(next: SpokenWord | undefined): boolean {
+  return (
+    next !== undefined &&
+    (isSign(next) ||
+      /^(be|have|hav|get)$/.test(next.stem) ||
+      /^(up|here|over|on|along|that|with|at|in)$/.test(next.text))
+  )
 }
 
 /** "Towels" and "titles" for tiles: the same sound, and as many letters as a careless ear adds. */
