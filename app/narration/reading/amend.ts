@@ -35,7 +35,7 @@ export function amend(reading: Reading, marks: Marks, { weighing, places }: Said
   const isCorrection = correctAt !== null && !marks.signs.some(({ at }) => at < correctAt)
   let draft: Draft = before
   if (isCorrection) draft = corrected(reading, marks, { draft, places, correctAt })
-  else if (draft.extent === null) draft = countedAfter(marks, draft)
+  else if (draft.extent === null || isTotal(marks)) draft = countedAfter(marks, draft)
   draft = crackedTo(marks, draft)
   draft = measuredAgain(marks, { draft, isCorrection, sign: last.sign })
   if (weighing.opinionFrom !== null && isAbout(marks))
@@ -91,6 +91,14 @@ function corrected(
 /** "One of those is by my foot, actually" counts some of them. */
 function isShare(words: Marks['words'], at: number): boolean {
   return words[at]?.text === 'of' && /^(those|them|these|the)$/.test(words[at + 1]?.text ?? '')
+}
+
+/** "Three total", "so that makes two": all of it, counted at the end. */
+function isTotal({ words }: Marks): boolean {
+  return words.some(
+    ({ text, stem }, at) =>
+      /^(total|altogether|told)$/.test(text) || (stem === 'mak' && /^(that|which|so)$/.test(words[at - 1]?.text ?? '')),
+  )
 }
 
 /** "One tile." after "Lifts two inches at thirty pounds.": a count by itself belongs to what was just reported. */

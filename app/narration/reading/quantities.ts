@@ -32,7 +32,7 @@ type Unit = Pick<SpokenMeasure, 'unit'> & { readonly factor: number; readonly le
 /** Metric and other units; 1 in is 25.4 mm and 1 lbf 4.4482216 N exactly enough (NIST SP 811, appendix B). */
 const UNITS: readonly (readonly [RegExp, SpokenMeasure['unit'], number])[] = [
   [/^(inch|inche|inches|in|"|″|”)$/, 'in', 1],
-  [/^(foot|feet|ft)$/, 'ft', 1],
+  [/^(foot|feet|feat|ft)$/, 'ft', 1],
   [/^(yards?)$/, 'ft', 3],
   [/^(mm|millimeters?|millimetres?|mils?)$/, 'in', 1 / 25.4],
   [/^(cm|centimeters?|centimetres?)$/, 'in', 1 / 2.54],
@@ -176,7 +176,7 @@ const BARE = { value: 1, length: 0, isArticle: false, isFraction: false }
 
 function unitAt(words: readonly SpokenWord[], at: number): Unit | null {
   const text = words[at]?.text ?? ''
-  if ((text === 'square' || text === 'sq') && /^(foot|feet|ft)$/.test(words[at + 1]?.text ?? ''))
+  if ((text === 'square' || text === 'sq') && /^(foot|feet|feat|ft)$/.test(words[at + 1]?.text ?? ''))
     return { unit: 'sqft', factor: 1, length: 2 }
   const found = UNITS.find(([form]) => form.test(text))
   if (found === undefined) return null
@@ -184,7 +184,7 @@ function unitAt(words: readonly SpokenWord[], at: number): Unit | null {
   if (
     text === 'in' &&
     (words[at + 1]?.parted ?? 'no') === 'no' &&
-    !/^(long|wide|up|high|deep)$/.test(words[at + 1]?.text ?? 'long')
+    !/^(long|wide|up|high|deep|at|by|x)$/.test(words[at + 1]?.text ?? 'long')
   )
     return null
   const isForce =

@@ -80,6 +80,9 @@ function isMeant(sign: Found<Sign>, every: readonly Found<Sign>[], { words, part
   )
     return false
   // Who has a gun or a tube of it has mended nothing yet.
+  if (sign.value === 'repair' && words[sign.at]?.text === 'patch' && words[sign.at + 1]?.text === 'of') return false
+  // "Water break" breaks nothing.
+  if (sign.value === 'break' && words[sign.at]?.text === 'break' && parts.length === 0) return false
   if (sign.value === 'repair' && /^(gun|tube|bucket|can)$/.test(words[sign.at + sign.length]?.text ?? '')) return false
   // "A good half inch" is a measure.
   if (sign.value === 'weakly-sound' && sign.length === 1) return !AMOUNT.test(words[sign.at + 1]?.text ?? '')

@@ -145,14 +145,16 @@ function startsWithNo({ words }: Marks): number | null {
 }
 
 const NEW_SUBJECT = /^(but|except|just|only|however|though|although|otherwise|besides|aside|apart)$/
-const DENIAL_REACH = 8
+const DENIAL_REACH = 11
 
 /** Said not to be there: "no cracks", "nothing loose", "no broken, slipped or loose tile". */
 function isDenied(marks: Marks, stances: readonly Found<Stance>[], sign: Found<Sign>): boolean {
   if (sign.value === 'no-access') return false
+  // "Lift: none".
+  if (/^(none|nil|negative)$/.test(marks.words[sign.at + sign.length]?.text ?? '')) return true
   return stances.some((not) => {
     if (not.value !== 'not' || not.at + not.length > sign.at || isAnswer(marks.words, not.at)) return false
-    if (sign.at - not.at > DENIAL_REACH * 2) return false
+    if (sign.at - not.at > 16) return false
     const from = marks.clauses[not.at] ?? 0
     const to = marks.clauses[sign.at] ?? 0
     if (from === to) return sign.at - not.at <= DENIAL_REACH
@@ -195,6 +197,8 @@ function isHearsay(words: Marks['words'], at: number): boolean {
 /** "A broken tile would rattle", "tiles crack when people walk on them": said of such tiles, wherever they are. */
 function isSaidOfAKind({ words, clauses, counts }: Marks, stance: Found<Stance>, sign: Found<Sign>): boolean {
   const said = words[stance.at]?.text ?? ''
+  // "A crack like this takes years".
+  if (stance.at === sign.at && stance.length > 2) return true
   if (words.slice(stance.at, stance.at + stance.length + 1).some((_word, i) => isHearsay(words, stance.at + i)))
     return true
   if (clauses[stance.at] !== clauses[sign.at] || counts.length > 0) return false

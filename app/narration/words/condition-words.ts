@@ -189,7 +189,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   ],
   [
     'release',
-    `let go; release; debond; delaminate; unbond; no ${GLUE}; not|never ${GLUE}; not|never * ${GLUE}; bond
+    `let go; unstuck; release; debond; delaminate; unbond; no ${GLUE}; not|never ${GLUE}; not|never * ${GLUE}; bond
     break|fail|gone|lose; come|pull|pop|break away|loose|off|free from; come|pull|break|pop away; give way|up; not hold|touch; lose
     its|their|the bond|grip|hold; miss the tile; fail`,
   ],

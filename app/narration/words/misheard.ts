@@ -191,7 +191,8 @@ function isOpen(word: SpokenWord, how: number): boolean {
 /** After a number, beside what is seen, and after "is", plain English may be misheard too. */
 function inContext(word: SpokenWord, at: number, words: readonly SpokenWord[]): SpokenWord {
   const before = words[at - 1]
-  if (word.text === 'lose' && before?.stem === 'be') return { ...word, stem: stem('loose') }
+  if (word.stem === stem('lose') && word.text !== 'lost' && before?.stem === 'be')
+    return { ...word, stem: stem('loose') }
   if (!isOpen(word, 1) || signPhrases.stems.has(word.stem) || partPhrases.stems.has(word.stem)) return word
   const isAmount =
     before !== undefined &&

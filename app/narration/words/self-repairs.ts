@@ -9,7 +9,7 @@ const EDITS = phrases([
     `no wait; wait no; no; nope; wait; wait a minute|second|sec; excuse me; pardon; pardon me; sorry; i be sorry; i mean; i mean to say; make
     that|it; correction; scratch|strike|check|cancel that; or rather; rather; actually; hold on; hang on; hold up; well; let me look|see|count|check again; let me
     recount|recheck|correct|fix|count|check|redo|remeasure; my mistake|bad|error; i misread|misspeak|misspoke|miscount * that|it|tape|gauge; i misread|misspeak|misspoke|miscount;
-    oops; whoops; no no; say; better say|make; let us say; call it; more like; it|that be|look * more like; it|that be * closer; it|that be actually|really; make it; i take that back; take that back; on second
+    oops; whoops; hmm; recount; no no; say; better say|make; let us say; call it; more like; it|that be|look * more like; it|that be * closer; it|that be actually|really; make it; i take that back; take that back; on second
     thought|look; i stand corrected; that be wrong|not right; that be not right; come to think`,
   ],
 ])
