@@ -1,5 +1,6 @@
 import { addedFraction, numberAt } from '../words/number-words.ts'
 import { remembered } from '../words/remembered.ts'
+import { isNamedNumber } from './named-number.ts'
 import type { SpokenWord } from '../words/spoken-words.ts'
 
 /** Words of a sentence, `at` the first of them. */
@@ -50,9 +51,6 @@ const MOVES = /^(a|an|the|good|only|just|up|of)$/
 /** What a number counts, measures or names that has nothing to do with a roof's parts. */
 const NOT_COUNTED =
   /^(hand|hands|finger|fingers|foot|side|end|pieces|parts|halves|o|oclock|clock|minutes?|mins?|hours?|seconds?|years?|days?|weeks?|months?|degrees?|mph|miles?|bucks?|dollars?|percent|am|pm|times?|guys|people|stor(y|ies)|square|squares|nails?\s|th|knots?|twelve|cents?|second|third)$/
-const NAMED_BY_NUMBER =
-  /^(number|reading|photo|picture|facet|area|unit|lot|page|channel|version|section|test|point|house|street|address|in|figure|finding|tile|cap|pipe|course|row)$/
-
 /** Numbers of a sentence: what was measured and what was counted. */
 export function quantitiesOf(words: readonly SpokenWord[]): Quantities {
   const measures: SpokenMeasure[] = []
@@ -241,23 +239,6 @@ function isPieces(words: readonly SpokenWord[], at: number): boolean {
 /** "To tiles" at the start was "two tiles". */
 function isHeardTo(words: readonly SpokenWord[], at: number): boolean {
   return words[at]?.text === 'to' && !/^(next|down|up|close|over|on|adjacent|due|back)$/.test(words[at - 1]?.text ?? '')
-}
-
-function isNamedNumber(words: readonly SpokenWord[], at: number): boolean {
-  const before = words[at - 1]
-  if (before === undefined || words[at]?.parted !== 'no') return false
-  if (NAMED_BY_NUMBER.test(before.text) && before.text !== 'in') return true
-  // "In two" tells how something broke; "in two tiles" counts.
-  const next = words[at + 1]
-  if (/^(in|into)$/.test(before.text) && (next?.parted !== 'no' || !next.text.endsWith('s'))) return true
-  // "Between the two skylights" says where.
-  if (words.slice(Math.max(0, at - 2), at).some(({ text }) => text === 'between')) return true
-  if (words[at]?.text !== 'one') return false
-  if (before.text === 'the' && /^(just|only)$/.test(words[at - 2]?.text ?? '')) return false
-  // "This one" points at one; "the one", "each one" and "no one" count nothing.
-  return !/^(this|that|another|just|only|about|maybe|is|are|and|got|have|here|there|with|least|on|in|for|say|see|found|see|of|has)$/.test(
-    before.text,
-  )
 }
 
 function kindAt(words: readonly SpokenWord[], at: number, end: number): SpokenCount['kind'] {

@@ -107,6 +107,13 @@ const HAPPENS: ReadonlySet<Sign> = new Set<Sign>([
 /** "I missed breakfast", "lost my tape", "move on": what people do and what happens to them. */
 function isOfPeople(words: readonly SpokenWord[], { value, at, length }: Found<Sign>): boolean {
   if (!HAPPENS.has(value)) return false
+  // "I can slide a card under it".
+  if (
+    value === 'slip' &&
+    /^(can|could)$/.test(words[at - 1]?.text ?? '') &&
+    /^(i|you|we)$/.test(words[at - 2]?.text ?? '')
+  )
+    return true
   const before = words[at - 1]?.text ?? ''
   const subject = /^(keep|kept|just|almost|nearly|really|already|even)$/.test(before)
     ? (words[at - 2]?.text ?? '')

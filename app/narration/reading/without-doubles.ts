@@ -17,7 +17,7 @@ const STRONGER: Readonly<Partial<Record<Sign, readonly Sign[]>>> = {
   hole: ['scour', 'missing', 'expose', 'break'],
   slip: ['loose', 'lift', 'off', 'missing', 'gap'],
   lift: ['rust', 'loose', 'deform', 'release', 'gap'],
-  loose: ['gap', 'deform', 'off', 'release', 'sound'],
+  loose: ['gap', 'deform', 'off', 'release', 'sound', 'weakly-sound'],
   missing: ['off', 'slip', 'loose', 'expose', 'break', 'lift', 'deform', 'crack'],
   mismatch: ['scour'],
   repair: ['mismatch', 'tear', 'sound', 'weakly-sound', 'crack', 'scour', 'age', 'release', 'hole', 'loose'],

@@ -165,7 +165,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     'repair',
     `somebody|someone * foam|goop|tar|smear; patch; repair; roof|roofing|plastic|asphalt cement|tar|goop|goo|mastic; tar; mastic; caulk; sealant; silicone;
     smear; goop; gob of; slather; slap|smear|spread|dab on; prior|previous|old|earlier|past|former|existing repair|fix|patch|work|job; somebody|someone
-    ** fix|glue|seal|patch|repair|work|redo; be|been replace|redo|reset|fix|rebed|repoint|glue; replace
+    ** fix|glue|seal|patch|repair|work|redo; tile|cap|piece replace; be|been replace|redo|reset|fix|rebed|repoint|glue; replace
     before|already|earlier|previously|sometime; replacement tile|piece|cap; new|newer|fresh|fresher
     mortar|grout|flashing|metal|felt|underlayment; touch|paint up; paint over; cement smear; foam fill; glue back;
     expand foam`,
