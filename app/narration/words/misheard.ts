@@ -3,6 +3,7 @@ import { signPhrases, signWords } from './condition-words.ts'
 import { windowAt } from './joined-windows.ts'
 import { isKnownWord } from './known-words.ts'
 import { likeness, pairLike, soundsLikePart } from './likeness.ts'
+import { remembered } from './remembered.ts'
 import { lettersApart, soundOf } from './sounds-like.ts'
 import type { SpokenWord } from './spoken-words.ts'
 import { irregularForms, stem } from './stem.ts'
@@ -160,8 +161,10 @@ function verbLike(text: string, next: string): string | null {
   return found === undefined ? null : stem(found)
 }
 
-const isSign = (word: SpokenWord) => signPhrases.at([word], 0) !== null
-const isPart = (word: SpokenWord) => partPhrases.at([word], 0) !== null
+const isSignAlone = remembered((one) => signPhrases.at([{ stem: one }], 0) !== null)
+const isPartAlone = remembered((one) => partPhrases.at([{ stem: one }], 0) !== null)
+const isSign = (word: SpokenWord) => isSignAlone(word.stem)
+const isPart = (word: SpokenWord) => isPartAlone(word.stem)
 
 /** Two words that together sound like a part's name: "feel tiles", "ridge cat", "wall flushing". */
 function inPairs(words: readonly SpokenWord[]): readonly SpokenWord[] {
