@@ -69,6 +69,7 @@ export function* readingNarration(
     drafts: [],
     places: [],
     part: null,
+    isOnePart: false,
     lastEdge: null,
     place: null,
     last: null,

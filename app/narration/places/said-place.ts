@@ -44,7 +44,7 @@ const PART_NOUN = /^(half|part|end|portion|third|quarter|corner|area|edge)$/
 /** Nouns that pieces have as well as slopes: "the lower left corner" is a tile's. */
 const PIECE_NOUN = /^(corner|edge|end)$/
 const BEFORE =
-  /^(the|on|to|our|your|my|in|at|onto|of|over|around|round|in|lower|upper|far|now|house|this|toward|towards|from|then|up)$/
+  /^(the|on|to|our|your|my|in|at|onto|of|over|around|round|in|lower|upper|far|whole|entire|now|house|this|toward|towards|from|then|up)$/
 const LEAD =
   /^(on|to|at|over|above|in|around|onto|up|near|by|along|the|of|from|down|out|here|back|toward|towards|coming|moving|going|heading|right|just|round|side|next|beside|inside|under|below|across|lower|upper|far|all)$/
 const OVER = /^(on|over|above|onto|at|up|across|along|from|atop|around|of|to|behind)$/
@@ -100,7 +100,9 @@ function landmarkAt(words: readonly SpokenWord[], at: number, landmarks: Readonl
     if (toSide !== null) return bare(toSide.at, at + 1 - toSide.at, { landmark, relation: toSide.relation })
     const before = prepositionBefore(words, at)
     if (before !== null && NEAR.test(before)) return null
-    const isHeading = at === 0 && (words.length <= 2 || words[1]?.parted !== 'no')
+    const isHeading =
+      (at === 0 && (words.length <= 2 || words[1]?.parted !== 'no')) ||
+      (isOpening(words, at) && (words.length <= at + 2 || words[at + 1]?.parted !== 'no'))
     const isNamed =
       /^(roof|slope|side|wing|part|section|ridge|hip|eave|field)$/.test(words[at + 1]?.text ?? '') &&
       landmark !== 'door'
@@ -112,6 +114,27 @@ function landmarkAt(words: readonly SpokenWord[], at: number, landmarks: Readonl
     }
   }
   return null
+}
+
+/** "Sorry, left." */
+function isSorry(words: readonly SpokenWord[], at: number): boolean {
+  return words.length === at + 1 && /^(sorry|no|correction|mean|meant)$/.test(words[at - 1]?.text ?? '')
+}
+
+/** "Okay, now the back": nothing but words that begin to speak stands before a place. */
+function isOpening(words: readonly SpokenWord[], at: number): boolean {
+  return (
+    at > 0 &&
+    at <= 4 &&
+    words
+      .slice(0, at)
+      .every(({ text }) =>
+        /^(okay|ok|so|now|alright|alrighty|all|right|and|then|next|well|onto|the|up|sorry|no|correction|i|mean|meant)$/.test(
+          text,
+        ),
+      ) &&
+    !(words[at]?.text === 'right' && words[at - 1]?.text === 'all')
+  )
 }
 
 /** The garage's door, named as such or with the garage just before it. */
@@ -171,7 +194,10 @@ function sidesAt(words: readonly SpokenWord[], at: number, landmarks: ReadonlySe
     )
   if (isOnPiece) return null
   const hasNoun = NOUN.test(after) && !(side === 'right' && after === 'one')
-  const isHeading = at === 0 && (after === '' || hasNoun) && (hasNoun || side === 'front' || side === 'back')
+  const isHeading =
+    (at === 0 || isOpening(words, at)) &&
+    (after === '' || hasNoun) &&
+    (hasNoun || (side !== 'left' && side !== 'right') || isSorry(words, at))
   const isAfterThe = BEFORE.test(before) && words[at]?.parted === 'no'
   const stands =
     hasNoun ||

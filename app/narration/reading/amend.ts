@@ -1,5 +1,5 @@
 import type { Draft, DraftPlace, Read } from '../draft.ts'
-import { conditionOf } from './condition-of.ts'
+import { conditionOf, isCap } from './condition-of.ts'
 import { joinedText, opinionOf, withSentence } from './draft-of.ts'
 import type { Marks } from './marks.ts'
 import { measurementsOf } from './measures-of.ts'
@@ -34,8 +34,8 @@ export function amend(reading: Reading, marks: Marks, { weighing, places }: Said
   const { correctAt } = weighing
   const isCorrection = correctAt !== null && !marks.signs.some(({ at }) => at < correctAt)
   let draft: Draft = before
-  if (isCorrection) draft = corrected(reading, marks, { draft, places })
-  else if (draft.extent === null) draft = countedAfter(marks, draft)
+  if (isCorrection) draft = corrected(reading, marks, { draft, places, correctAt })
+  else if (draft.extent === null || isTotal(marks)) draft = countedAfter(marks, draft)
   draft = crackedTo(marks, draft)
   draft = measuredAgain(marks, { draft, isCorrection, sign: last.sign })
   if (weighing.opinionFrom !== null && isAbout(marks))
@@ -57,13 +57,17 @@ export function amend(reading: Reading, marks: Marks, { weighing, places }: Said
 function corrected(
   reading: Reading,
   marks: Marks,
-  { draft, places }: { draft: Draft; places: readonly Read<DraftPlace>[] },
+  { draft, places, correctAt }: { draft: Draft; places: readonly Read<DraftPlace>[]; correctAt: number },
 ): Draft {
   const { words, counts, parts } = marks
   const place = places.at(-1)
-  const count = counts.findLast(({ at }) => words[at - 1]?.text !== 'not')
+  const count = counts.find(
+    ({ at, length }) => words[at - 1]?.text !== 'not' && !(at < correctAt && isShare(words, at + length)),
+  )
   const part = parts.find(
-    ({ said, at }) => !isEdge(said) && !words.slice(Math.max(0, at - 2), at).some(({ text }) => text === 'not'),
+    ({ said, at }) =>
+      (!isEdge(said) || (correctAt < at && isCap(draft.component.value))) &&
+      !words.slice(Math.max(0, at - 2), at).some(({ text }) => text === 'not'),
   )
   const component = part === undefined ? null : componentOf(part.said, reading.group, reading.lastEdge)
   const condition = component === null || reading.last === null ? null : conditionOf(reading.last.sign, component)
@@ -82,6 +86,19 @@ function corrected(
           condition: { ...draft.condition, value: condition },
         }),
   }
+}
+
+/** "One of those is by my foot, actually" counts some of them. */
+function isShare(words: Marks['words'], at: number): boolean {
+  return words[at]?.text === 'of' && /^(those|them|these|the)$/.test(words[at + 1]?.text ?? '')
+}
+
+/** "Three total", "so that makes two": all of it, counted at the end. */
+function isTotal({ words }: Marks): boolean {
+  return words.some(
+    ({ text, stem }, at) =>
+      /^(total|altogether|told)$/.test(text) || (stem === 'mak' && /^(that|which|so)$/.test(words[at - 1]?.text ?? '')),
+  )
 }
 
 /** "One tile." after "Lifts two inches at thirty pounds.": a count by itself belongs to what was just reported. */
@@ -108,6 +125,7 @@ function measuredAgain(
   marks: Marks,
   { draft, isCorrection, sign }: { draft: Draft; isCorrection: boolean; sign: HeldDraft['sign'] },
 ): Draft {
+  if (isOfAnother(marks, draft)) return draft
   const force = marks.measures.find(({ unit }) => unit === 'lbf')
   const found = measurementsOf(marks, { condition: draft.condition.value, signs: [sign] }, marks.measures).map(
     ({ measurement, at }) => ({ value: measurement, from: rangesOf(marks.words, [at]) }),
@@ -124,6 +142,18 @@ function measuredAgain(
   const replaced = new Set(found.map(({ value }) => value.what))
   const kept = isCorrection ? draft.measurements.filter(({ value }) => !replaced.has(value.what)) : draft.measurements
   return { ...draft, measurements: [...kept, ...found] }
+}
+
+/** A measure of something newly named: "nail heads up, a quarter inch" after a pipe, "one tile, two inches" after another. */
+function isOfAnother({ words, parts, counts, measures }: Marks, draft: Draft): boolean {
+  const isForce = measures.some(({ unit }) => unit === 'lbf') && draft.condition.value !== 'lifts-by-hand'
+  const isNew = parts.some(
+    ({ at, stands }) =>
+      stands === 'head' &&
+      at <= 6 &&
+      (counts.some((count) => count.at + count.length === at) || /^(an?|another)$/.test(words[at - 1]?.text ?? '')),
+  )
+  return isNew || (isForce && measures.some(({ unit }) => unit === 'in'))
 }
 
 /** "No, they're cut tiles": what was seen is something else. */

@@ -85,6 +85,8 @@ const TABLES = {
   crack: [['mortar-cracked-at-pipe', ['chimney', 'headwall-flashing']], ['granule-loss', SHINGLES], ...BROKEN],
   'crack-to-fastener': [['crack-to-fastener', [...UNITS, 'fastener']]],
   break: BROKEN,
+  shatter: [['other', UNITS], ...BROKEN],
+  lengthwise: [['other', UNITS], ...BROKEN],
   across: [['diagonal-crack', UNITS]],
   chip: [
     ['impact-fracture', [...UNITS, 'nose']],
@@ -111,7 +113,8 @@ const TABLES = {
   discontinued: [['discontinued-profile', [...UNITS, 'shingle-field', 'panel']]],
   flaw: [['manufacturing-flaw', UNITS]],
   release: [
-    ['pad-released', ['adhesive-pad', 'mortar-bed', ...TILES]],
+    ['pad-released', ['adhesive-pad', ...TILES]],
+    ['cap-mortar-cracked', ['mortar-bed']],
     ['cap-loose', CAPS],
     ['unsealed-flat', [...SHINGLES, 'seal-strip']],
     ['flashing-deformed', SHEET],
@@ -250,10 +253,16 @@ export function conditionOf(sign: Sign, part: ComponentKey, isMortar = false): C
   const anywhere = ANYWHERE[sign]
   if (anywhere !== undefined) return anywhere
   if (isMortar && COLLARED.has(part) && MORTAR_SIGNS.has(sign)) return 'mortar-cracked-at-pipe'
+  if (isMortar && isCap(part) && MORTAR_SIGNS.has(sign)) return 'cap-mortar-cracked'
   const table: Table = TABLES[sign]
   const named = table.find(([, parts]) => parts.includes(part))?.[0]
   if (named !== undefined) return named
   return OTHERWISE.has(sign) && !NAMED_WELL.has(part) ? 'other' : null
+}
+
+/** True for the pieces that lie in a bed of mortar. */
+export function isCap(part: ComponentKey): boolean {
+  return part === 'ridge-tile' || part === 'hip-tile'
 }
 
 /** True when mortar at this part is a collar or fillet. */
@@ -277,6 +286,8 @@ export function impliedPart(sign: Sign, unit: ComponentKey): ComponentKey | null
 
 /** Other conditions that the same words can stand for: a plain "cracked tile" doesn't say how the crack runs. */
 export function otherReadings(sign: Sign, chosen: ConditionKey): readonly ConditionKey[] {
+  if (chosen === 'other' && sign === 'shatter') return ['diagonal-crack', 'impact-fracture']
+  if (chosen === 'other' && sign === 'lengthwise') return ['diagonal-crack', 'crack-to-fastener']
   if (chosen === 'diagonal-crack' && (sign === 'crack' || sign === 'break'))
     return ['crack-to-fastener', 'corner-break', 'impact-fracture']
   return []

@@ -2,7 +2,7 @@ import type { ConditionKey } from '../../evidence/catalog/keys.ts'
 import type { FindingKind } from '../../evidence/finding.ts'
 import type { Draft, DraftPlace, Read } from '../draft.ts'
 import { crackPathOf, degreeOf } from './degree-of.ts'
-import { extentOf } from './extent-of.ts'
+import { extentOf, type SaidExtent } from './extent-of.ts'
 import type { Marks } from './marks.ts'
 import { measurementsOf } from './measures-of.ts'
 import type { Observation } from './observe.ts'
@@ -22,7 +22,7 @@ interface Given {
 export function draftOf(reading: Reading, marks: Marks, given: Given): readonly HeldDraft[] {
   const { observation, weighing } = given
   const { words } = marks
-  const said = extentOf(marks, observation, weighing.correctAt)
+  const said = extentOf(marks, observation, weighing.correctAt) ?? ofOne(reading, marks, observation)
   const continued = continuedDraft(reading, marks, {
     observation,
     hasCount: said?.at != null && said.extent.kind !== 'exactly',
@@ -54,6 +54,13 @@ export function draftOf(reading: Reading, marks: Marks, given: Given): readonly 
   const held = { draft, sign: observation.sign, sentence: reading.sentence, endMs: endOf(reading, draft) }
   reading.drafts.push(held)
   return [held]
+}
+
+/** "It comes up two inches", of one tile that was named before. */
+function ofOne({ isOnePart, part }: Reading, { words }: Marks, observation: Observation): SaidExtent | null {
+  const isIt = words.slice(0, observation.signAt.at).some(({ text }) => text === 'it')
+  if (!isOnePart || !isIt || observation.part !== null || observation.component !== part) return null
+  return { extent: { kind: 'exactly', count: 1 }, at: null }
 }
 
 /** Words that tell a draft apart from others: what is seen on what, in which words. */
@@ -108,9 +115,13 @@ function ownerOf({ at }: SpokenMeasure, all: readonly Observation[]): Observatio
 }
 
 /** What is said of causes and comparisons, word for word. */
-export function opinionOf(reading: Reading, { words }: Marks, { opinionFrom }: Weighed): Read<string> | null {
+export function opinionOf(
+  reading: Reading,
+  { words }: Marks,
+  { opinionFrom, opinionTo }: Weighed,
+): Read<string> | null {
   if (opinionFrom === null) return null
-  const from = rangesOf(words, [{ at: opinionFrom, length: words.length - opinionFrom }])
+  const from = rangesOf(words, [{ at: opinionFrom, length: opinionTo - opinionFrom }])
   return { value: textOf(reading.cues, from), from }
 }
 

@@ -5,7 +5,7 @@ import { phrases } from '../words/phrases.ts'
 import type { Marks } from './marks.ts'
 import type { Observation } from './observe.ts'
 import type { Span } from './quantities.ts'
-import { isOnePiece, isUnit, type PartMark } from './said-part.ts'
+import { isEdge, isOnePiece, isUnit, type PartMark } from './said-part.ts'
 
 type Vague = 'several' | 'whole-facet' | 'examples'
 
@@ -18,7 +18,7 @@ const VAGUE = phrases<Vague>([
   ],
   [
     'whole-facet',
-    `whole|entire slope|side|roof|face|section|thing|facet|plane|field|area|back|front; every
+    `whole|entire * slope|side|roof|face|section|thing|facet|plane|field|area|back|front; every
     tile|one|cap|last|single; all of it|them|these|those|the; all over|throughout; all the|of|these|those **
     tile|cap|shingle|panel|nail|screw|fastener; throughout;
     everywhere; just about|practically|nearly everything|every|all; everything; all these|those; across the
@@ -26,7 +26,7 @@ const VAGUE = phrases<Vague>([
   ],
   [
     'examples',
-    `for example|instance; as an example; an example; typical; sample of; representative; like this|that all
+    `for example|instance; as an example; example of|here; a|good|prime|perfect|classic|great|textbook|nice|fine example; keep run into|across; keep see|find|get|hit; kind of thing; an example; typical; sample of; representative; like this|that all
     over|everywhere|throughout; one of many; just an example`,
   ],
 ])
@@ -62,24 +62,34 @@ function counted(marks: Marks, observation: Observation, correctAt: number | nul
     if (/^(not|than)$/.test(marks.words[at - 1]?.text ?? '')) return false
     return own.has(marks.clauses[at] ?? 0) || isJoined(marks, at, own)
   })
-  const last = correctAt === null ? null : (fitting.findLast(({ at }) => at > correctAt) ?? null)
-  const chosen = last ?? fitting.toSorted((a, b) => gap(a, anchor) - gap(b, anchor))[0]
+  const later = correctAt === null ? [] : fitting.filter(({ at }) => at > correctAt)
+  const chosen = (later.length > 0 ? later : fitting).toSorted((a, b) => gap(a, anchor) - gap(b, anchor))[0]
   if (chosen === undefined) return null
   if (
     observation.part !== null &&
     !isCounted(observation.part.said) &&
     !observation.part.isPlural &&
-    !/^(place|spot|area|section|piece)/.test(marks.words[chosen.at + chosen.length]?.text ?? '')
+    !/^(place|spot|area|section|piece)/.test(marks.words[chosen.at + chosen.length]?.text ?? '') &&
+    !isOfItsCaps(marks, observation, chosen)
   )
     return null
   return { extent: { kind: chosen.kind, count: chosen.count }, at: chosen }
+}
+
+/** "The ridge shakes, ten caps maybe": the edge is not counted, its caps are. */
+function isOfItsCaps({ parts }: Marks, { part }: Observation, count: Span): boolean {
+  return (
+    part !== null &&
+    isEdge(part.said) &&
+    parts.some(({ said, at }) => at === count.at + count.length && (said === 'cap' || said.endsWith('-tile')))
+  )
 }
 
 /** A count that stands alone in its clause belongs to its neighbour: "corner gone, one tile", "three, no, four". */
 function isJoined(marks: Marks, at: number, own: ReadonlySet<number>): boolean {
   const clause = marks.clauses[at] ?? 0
   const hasSign = marks.signs.some((sign) => (marks.clauses[sign.at] ?? 0) === clause)
-  return !hasSign && [clause - 1, clause + 1, clause + 2].some((near) => own.has(near))
+  return !hasSign && [clause - 2, clause - 1, clause + 1, clause + 2].some((near) => own.has(near))
 }
 
 function gap({ at, length }: Span, anchor: number): number {
@@ -91,13 +101,23 @@ function measured(marks: Marks, observation: Observation): SaidExtent | null {
   const own = clausesOf(marks, observation)
   for (const measure of marks.measures) {
     const clause = marks.clauses[measure.at] ?? 0
-    if (!own.has(clause) && !own.has(clause - 1) && !own.has(clause + 1)) continue
+    if (
+      ![0, -1, 1, -2].some(
+        (step) => own.has(clause + step) && (step > -2 || ![clause, clause - 1].some((one) => hasOwnSign(marks, one))),
+      )
+    )
+      continue
     if (measure.unit === 'sqft') return { extent: { kind: 'area', areaSqFt: measure.value }, at: measure }
     const isRun = observation.part === null || !isCounted(observation.part.said) || RUNS.has(observation.component)
     if (measure.unit === 'ft' && isRun && !isAway(marks, measure))
       return { extent: { kind: 'length', lengthFt: measure.value }, at: measure }
   }
   return null
+}
+
+/** "Is loose, oh, fifteen feet of it": two clauses on, but of nothing else. */
+function hasOwnSign({ clauses, signs, parts }: Marks, clause: number): boolean {
+  return [...signs, ...parts].some(({ at }) => clauses[at] === clause)
 }
 
 const RUNS: ReadonlySet<string> = new Set([
@@ -116,7 +136,8 @@ const RUNS: ReadonlySet<string> = new Set([
 
 /** "Six feet from the ridge" says where, not how much. */
 export function isAway(marks: Marks, { at, length }: Span): boolean {
-  return /^(from|above|below|away|back|left|right|over|past|in|off)$/.test(marks.words[at + length]?.text ?? '')
+  const next = marks.words[at + length]
+  return next?.parted === 'no' && /^(from|above|below|away|back|left|right|over|past|in|off)$/.test(next.text)
 }
 
 function vague(marks: Marks, observation: Observation): SaidExtent | null {

@@ -2,10 +2,12 @@ import { saidPlaces, type SaidPlace } from '../places/said-place.ts'
 import { partPhrases } from '../words/component-words.ts'
 import type { Sign } from '../words/condition-words.ts'
 import { asMeant } from '../words/misheard.ts'
+import { withoutSlips } from '../words/self-repairs.ts'
 import type { Found } from '../words/phrases.ts'
 import type { Sentence, SpokenWord } from '../words/spoken-words.ts'
 import { quantitiesOf, type Quantities } from './quantities.ts'
 import { type PartMark, standingOf } from './said-part.ts'
+import { isSaidOtherwise } from './said-otherwise.ts'
 import { signsOf } from './signs-of.ts'
 import { type Stance, stancePhrases } from './stance-words.ts'
 
@@ -26,7 +28,7 @@ const CLAUSE_WORDS =
 
 /** Finds all that matters in a sentence. `heard` keeps what misheard words were taken for, over the whole narration. */
 export function marksOf(sentence: Sentence, landmarks: ReadonlySet<string>, heard: Map<string, string | null>): Marks {
-  const words = asMeant(sentence.words, heard)
+  const words = withoutSlips(asMeant(sentence.words, heard))
   const places = saidPlaces(words, landmarks)
   const inPlace = (at: number) => places.some((place) => at >= place.at && at < place.at + place.length)
   const parts = partPhrases
@@ -34,6 +36,7 @@ export function marksOf(sentence: Sentence, landmarks: ReadonlySet<string>, hear
     .filter(
       ({ at, length }) =>
         !inPlace(at + length - 1) &&
+        !isOwn(words, at) &&
         !(length === 1 && isVerb(words[at])) &&
         !(words[at + length - 1]?.stem === 'til' && words[at + length]?.text === 'roof'),
     )
@@ -46,7 +49,8 @@ export function marksOf(sentence: Sentence, landmarks: ReadonlySet<string>, hear
   const stances = stancePhrases
     .every(words)
     .filter(({ value, at, length }) => value !== 'cause' || words[at + length]?.text !== 'side')
-  const signs = signsOf({ words, parts, stances })
+    .filter((stance) => !isSaidOtherwise(words, stance))
+  const signs = signsOf({ words, parts, stances, measures: quantities.measures })
   return {
     words,
     places,
@@ -61,6 +65,14 @@ export function marksOf(sentence: Sentence, landmarks: ReadonlySet<string>, hear
       ...signs.filter(({ length }) => length > 1),
     ]),
   }
+}
+
+/** "My boot", "his nail gun": things of people. */
+function isOwn(words: readonly SpokenWord[], at: number): boolean {
+  return (
+    /^(my|your|his|her)$/.test(words[at - 1]?.text ?? '') &&
+    /^(boot|nail|glove|clip|paper|pipe|lock|head)s?$/.test(words[at]?.text ?? '')
+  )
 }
 
 /** "Glued" and "nailed" name no glue and no nail. */

@@ -2,6 +2,7 @@ import type { CoveringGroup } from '../../evidence/catalog/entries.ts'
 import type { ComponentKey, ConditionKey } from '../../evidence/catalog/keys.ts'
 import type { Sign } from '../words/condition-words.ts'
 import type { Found } from '../words/phrases.ts'
+import { type Chosen, type Sighting, withLock, withPart } from './chosen-part.ts'
 import { conditionOf, fitsPart, hasCollar, impliedPart, otherReadings } from './condition-of.ts'
 import type { Marks } from './marks.ts'
 import { componentOf, edgeOf, isEdge, isUnit, type PartMark, unitOf } from './said-part.ts'
@@ -31,14 +32,6 @@ export interface Observation {
   readonly merged: readonly Found<Sign>[]
 }
 
-interface Sighting {
-  readonly marks: Marks
-  readonly weighed: Weighed
-  readonly before: Before
-  readonly parts: readonly PartMark[]
-  readonly edge: 'ridge' | 'hip' | null
-}
-
 /** Puts the signs and parts of a sentence together. */
 export function observationsOf(marks: Marks, weighed: Weighed, before: Before): readonly Observation[] {
   const parts = partsThatCount(marks, weighed)
@@ -49,15 +42,27 @@ export function observationsOf(marks: Marks, weighed: Weighed, before: Before): 
 }
 
 /** Parts that were corrected in the same breath fall away, and those that are spoken of as an opinion. */
-function partsThatCount(marks: Marks, { opinionFrom, correctAt }: Weighed): readonly PartMark[] {
+function partsThatCount(marks: Marks, { opinionFrom, opinionTo, correctAt }: Weighed): readonly PartMark[] {
   const inSign = marks.signs.filter(({ value }) => value === 'crack-to-fastener' || value === 'hole')
   const real = marks.parts.filter(({ at, said }) => {
     const isNailOfCrack = said === 'fastener' && inSign.some((sign) => at >= sign.at - 1 && at < sign.at + sign.length)
-    return !isNailOfCrack && (opinionFrom === null || at < opinionFrom)
+    return (
+      !isNailOfCrack && !isBedLeft(marks, { at, said }) && (opinionFrom === null || at < opinionFrom || at >= opinionTo)
+    )
   })
   if (correctAt === null || correctAt === 0) return real
   const after = real.filter(({ at }) => at > correctAt && at - correctAt <= 6)
   return after.length === 0 ? real : real.filter(({ at }) => at > correctAt)
+}
+
+/** "Slid off their mortar": the bed only says what was left. */
+function isBedLeft({ words, parts }: Marks, { at, said }: Pick<PartMark, 'at' | 'said'>): boolean {
+  return (
+    said === 'mortar-bed' &&
+    /^(its|their|the)$/.test(words[at - 1]?.text ?? '') &&
+    /^(off|from|of)$/.test(words[at - 2]?.text ?? '') &&
+    parts.some((other) => other.at < at && other.stands === 'head')
+  )
 }
 
 function observed(sign: Found<Sign>, sighting: Sighting): readonly Observation[] {
@@ -75,12 +80,6 @@ function observed(sign: Found<Sign>, sighting: Sighting): readonly Observation[]
       merged: [sign],
     },
   ])
-}
-
-interface Chosen {
-  readonly component: ComponentKey
-  readonly part: PartMark | null
-  readonly condition: ConditionKey
 }
 
 function chosenParts(sign: Found<Sign>, sighting: Sighting): readonly Chosen[] {
@@ -105,6 +104,7 @@ function namedPart(sign: Found<Sign>, sighting: Sighting): readonly Chosen[] {
   }
   const orders = [
     () => heads,
+    () => parts.filter((part) => part.stands === 'head' && isFreeBefore(part, own, sighting) && !isEdge(part.said)),
     () => parts.filter((part) => isFreeBefore(part, own, sighting) && !isEdge(part.said)),
     () => inOwn.filter(({ stands, said }) => stands === 'head' && isEdge(said)),
     () => inOwn.filter(({ stands }) => stands === 'on'),
@@ -114,7 +114,10 @@ function namedPart(sign: Found<Sign>, sighting: Sighting): readonly Chosen[] {
   ]
   for (const order of orders) {
     const fitting = byDistance(order()).find((part) => withPart(sign, [part], sighting).length > 0)
-    if (fitting !== undefined) return withPart(sign, namedTogether(fitting, sighting), sighting)
+    if (fitting !== undefined) {
+      const whole = withLock(fitting, sighting)
+      return withPart(sign, whole === undefined ? namedTogether(fitting, sighting) : [whole], sighting)
+    }
   }
   return []
 }
@@ -180,40 +183,6 @@ function namedTogether(part: PartMark, { marks, parts }: Sighting): readonly Par
   return before === undefined ? [part] : [before, part]
 }
 
-function withPart(sign: Found<Sign>, list: readonly PartMark[], sighting: Sighting): readonly Chosen[] {
-  return list.flatMap((part) => {
-    if (sign.value === 'repair' && isMaterial(part, sighting)) return []
-    const { component, isMortar } = withCollar(part, sign, sighting)
-    const condition = conditionOf(sign.value, component, isMortar)
-    return condition === null ? [] : [{ component, part, condition }]
-  })
-}
-
-/** What something was mended with: "glued back with some adhesive", "a bead of foam". */
-function isMaterial({ said, at }: PartMark, { marks }: Sighting): boolean {
-  if (said !== 'adhesive-pad' && said !== 'mortar-bed') return false
-  return marks.words.slice(Math.max(0, at - 4), at).some(({ text }) => /^(with|of|some|using|bead|dab|new)$/.test(text))
-}
-
-/** Mortar at a pipe or wall is that pipe's collar; mortar under caps is their bed. */
-function withCollar(part: PartMark, sign: Found<Sign>, { marks, parts, before, edge }: Sighting) {
-  const said = componentOf(part.said, before.group, edge)
-  // A nose that lifts is its tile's.
-  const component = said === 'nose' && (sign.value === 'lift' || sign.value === 'loose') ? unitOf(before.group) : said
-  const isMortarNear = marks.parts.some(({ said }) => said === 'mortar-bed')
-  if (component !== 'mortar-bed') return { component, isMortar: isMortarNear && hasCollar(component) }
-  const isCapNear =
-    parts.some(({ said, at }) => edgeOf(said) !== null && marks.clauses[at] === marks.clauses[part.at]) ||
-    parts.some(({ said }) => said === 'cap')
-  const collared = parts.map(({ said }) => componentOf(said, before.group, null)).find(hasCollar)
-  const carried =
-    before.part !== null && hasCollar(before.part) && !isCapNear && edge === null ? before.part : undefined
-  const joined = isCapNear ? undefined : (collared ?? carried)
-  return joined === undefined || conditionOf(sign.value, joined, true) === null
-    ? { component, isMortar: false }
-    : { component: joined, isMortar: true }
-}
-
 /** "The strap broke": what it is said of is no part of a roof. */
 function hasStrangeSubject({ words }: Marks): boolean {
   const [article, noun, verb] = words
@@ -225,6 +194,11 @@ function hasStrangeSubject({ words }: Marks): boolean {
       noun?.text ?? '',
     )
   )
+}
+
+/** "Break.": a word by itself that may order or name anything. */
+function isBareVerb({ words }: Marks): boolean {
+  return words.length === 1 && !/(ed|en|ing|gone|loose|torn|bent)$/.test(words[0]?.text ?? '')
 }
 
 /** Signs that are said of the covering as a whole without anything being pointed at. */
@@ -266,7 +240,7 @@ function unnamedPart(sign: Found<Sign>, { marks, before, weighed, parts }: Sight
   )
   if (hasOther || parts.some(({ at, stands, said }) => isHere(at) && stands !== 'near' && !isEdge(said))) return null
   if (sign.value === 'no-access') return notReached(marks)
-  if (hasStrangeSubject(marks)) return null
+  if (hasStrangeSubject(marks) || isBareVerb(marks)) return null
   if (!isTerse && !isPointed && !PLAIN.has(sign.value) && marks.measures.length === 0) return null
   if (sign.value === 'mark-by-others') return { component: unitOf(before.group), part: null, condition: 'other' }
   // A force was read on a piece that was lifted, whatever was spoken of before.

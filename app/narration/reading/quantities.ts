@@ -1,5 +1,6 @@
 import { addedFraction, numberAt } from '../words/number-words.ts'
 import { remembered } from '../words/remembered.ts'
+import { isNamedNumber } from './named-number.ts'
 import type { SpokenWord } from '../words/spoken-words.ts'
 
 /** Words of a sentence, `at` the first of them. */
@@ -32,7 +33,7 @@ type Unit = Pick<SpokenMeasure, 'unit'> & { readonly factor: number; readonly le
 /** Metric and other units; 1 in is 25.4 mm and 1 lbf 4.4482216 N exactly enough (NIST SP 811, appendix B). */
 const UNITS: readonly (readonly [RegExp, SpokenMeasure['unit'], number])[] = [
   [/^(inch|inche|inches|in|"|″|”)$/, 'in', 1],
-  [/^(foot|feet|ft)$/, 'ft', 1],
+  [/^(foot|feet|feat|ft)$/, 'ft', 1],
   [/^(yards?)$/, 'ft', 3],
   [/^(mm|millimeters?|millimetres?|mils?)$/, 'in', 1 / 25.4],
   [/^(cm|centimeters?|centimetres?)$/, 'in', 1 / 2.54],
@@ -50,9 +51,6 @@ const MOVES = /^(a|an|the|good|only|just|up|of)$/
 /** What a number counts, measures or names that has nothing to do with a roof's parts. */
 const NOT_COUNTED =
   /^(hand|hands|finger|fingers|foot|side|end|pieces|parts|halves|o|oclock|clock|minutes?|mins?|hours?|seconds?|years?|days?|weeks?|months?|degrees?|mph|miles?|bucks?|dollars?|percent|am|pm|times?|guys|people|stor(y|ies)|square|squares|nails?\s|th|knots?|twelve|cents?|second|third)$/
-const NAMED_BY_NUMBER =
-  /^(number|reading|photo|picture|facet|area|unit|lot|page|channel|version|section|test|point|house|street|address|in|figure|finding)$/
-
 /** Numbers of a sentence: what was measured and what was counted. */
 export function quantitiesOf(words: readonly SpokenWord[]): Quantities {
   const measures: SpokenMeasure[] = []
@@ -84,7 +82,7 @@ function measureAt(
   words: readonly SpokenWord[],
   at: number,
 ): { measures: readonly SpokenMeasure[]; length: number } | null {
-  const spoken = coupleOfUnits(words, at) ?? numberAt(words, at)
+  const spoken = coupleOfUnits(words, at) ?? heardTwo(words, at) ?? numberAt(words, at)
   const isBareUnit = spoken === null && startsBare(words, at)
   const first = spoken ?? (isBareUnit ? BARE : null)
   if (first === null) return null
@@ -104,7 +102,8 @@ function measureAt(
     if (link !== 'and') end += 1 + second.length
   }
   const unit = isBareUnit ? unitAt(words, at) : unitAt(words, end)
-  const asInches = unit === null && first.isFraction && !isShareWord(words, at, end) ? INCHES : null
+  const isHeight = !first.isArticle && !Number.isInteger(first.value) && isForceAt(words, end)
+  const asInches = unit === null && (isHeight || (first.isFraction && !isShareWord(words, at, end))) ? INCHES : null
   const said = unit ?? asInches
   if (said === null) return null
   end = isBareUnit ? at + said.length : end + said.length
@@ -153,21 +152,39 @@ function coupleOfUnits(words: readonly SpokenWord[], at: number): ReturnType<typ
   return { value: 2, at, length, isArticle: false, isFraction: false }
 }
 
+/** "Too inches" was two. */
+function heardTwo(words: readonly SpokenWord[], at: number): ReturnType<typeof numberAt> {
+  const text = words[at]?.text
+  if ((text !== 'too' && text !== 'to') || unitAt(words, at + 1) === null) return null
+  return { value: 2, at, length: 1, isArticle: false, isFraction: false }
+}
+
 /** "Inch and three quarters", as terse people say it: the unit stands for one of it. */
 function startsBare(words: readonly SpokenWord[], at: number): boolean {
   return words[at]?.text === 'inch' && addedFraction(words, at + 1) !== null
+}
+
+/** "Two and a quarter at eleven pounds": beside a force a height needs no unit. */
+function isForceAt(words: readonly SpokenWord[], at: number): boolean {
+  const force = /^(at|with|under)$/.test(words[at]?.text ?? '') ? numberAt(words, at + 1) : null
+  return force !== null && unitAt(words, at + 1 + force.length)?.unit === 'lbf'
 }
 
 const BARE = { value: 1, length: 0, isArticle: false, isFraction: false }
 
 function unitAt(words: readonly SpokenWord[], at: number): Unit | null {
   const text = words[at]?.text ?? ''
-  if ((text === 'square' || text === 'sq') && /^(foot|feet|ft)$/.test(words[at + 1]?.text ?? ''))
+  if ((text === 'square' || text === 'sq') && /^(foot|feet|feat|ft)$/.test(words[at + 1]?.text ?? ''))
     return { unit: 'sqft', factor: 1, length: 2 }
   const found = UNITS.find(([form]) => form.test(text))
   if (found === undefined) return null
   // "Three in the back": a preposition, not a unit.
-  if (text === 'in' && !/^(long|wide|up|high|deep)$/.test(words[at + 1]?.text ?? 'long')) return null
+  if (
+    text === 'in' &&
+    (words[at + 1]?.parted ?? 'no') === 'no' &&
+    !/^(long|wide|up|high|deep|at|by|x)$/.test(words[at + 1]?.text ?? 'long')
+  )
+    return null
   const isForce =
     found[1] === 'lbf' && words[at + 1]?.text === 'of' && /^(force|pull|pressure|lift)$/.test(words[at + 2]?.text ?? '')
   return { unit: found[1], factor: found[2], length: isForce ? 3 : 1 }
@@ -206,34 +223,22 @@ function coupleAt(words: readonly SpokenWord[], at: number): SpokenCount | null 
   const next = words[at + 1]
   if (text === 'couple' && words[at - 1]?.text !== 'last') return { at, length: 1, kind: 'about', count: 2 }
   if (text === 'pair' || text === 'both') return { at, length: 1, kind: 'exactly', count: 2 }
-  if (
-    (text === 'too' || isHeardTo(words, at)) &&
-    next?.parted === 'no' &&
-    /^(tiles|caps|nails|screws|shingles|panels)$/.test(next.text)
-  )
+  if ((text === 'too' || isHeardTo(words, at)) && next?.parted === 'no' && isPieces(words, at + 1))
     return { at, length: 1, kind: 'exactly', count: 2 }
   return null
+}
+
+/** "Too tiles", "too hip caps", "too of the tiles". */
+function isPieces(words: readonly SpokenWord[], at: number): boolean {
+  if (words[at]?.text === 'of') return /^(the|these|those|them)$/.test(words[at + 1]?.text ?? '')
+  return words
+    .slice(at, at + 2)
+    .some(({ stem, text }) => /^(til|cap|nail|screw|shingl|panel)$/.test(stem) && text.endsWith('s'))
 }
 
 /** "To tiles" at the start was "two tiles". */
 function isHeardTo(words: readonly SpokenWord[], at: number): boolean {
   return words[at]?.text === 'to' && !/^(next|down|up|close|over|on|adjacent|due|back)$/.test(words[at - 1]?.text ?? '')
-}
-
-function isNamedNumber(words: readonly SpokenWord[], at: number): boolean {
-  const before = words[at - 1]
-  if (before === undefined || words[at]?.parted !== 'no') return false
-  if (NAMED_BY_NUMBER.test(before.text) && before.text !== 'in') return true
-  // "In two" tells how something broke; "in two tiles" counts.
-  const next = words[at + 1]
-  if (/^(in|into)$/.test(before.text) && (next?.parted !== 'no' || !next.text.endsWith('s'))) return true
-  // "Between the two skylights" says where.
-  if (words.slice(Math.max(0, at - 2), at).some(({ text }) => text === 'between')) return true
-  if (words[at]?.text !== 'one') return false
-  // "This one" points at one; "the one", "each one" and "no one" count nothing.
-  return !/^(this|that|another|just|only|about|maybe|is|are|and|got|have|here|there|with|least|on|in|for|say|see|found|see|of|has)$/.test(
-    before.text,
-  )
 }
 
 function kindAt(words: readonly SpokenWord[], at: number, end: number): SpokenCount['kind'] {
@@ -259,7 +264,8 @@ function kindAt(words: readonly SpokenWord[], at: number, end: number): SpokenCo
 function isRoughAt(words: readonly SpokenWord[], at: number, end: number): boolean {
   let before = at - 1
   while (before >= 0 && MOVES.test(words[before]?.text ?? '')) before -= 1
-  if (ROUGHLY.has(words[before]?.text ?? '') || /^(close|near)$/.test(words[before - 1]?.text ?? '')) return true
+  if (ROUGHLY.has(words[before]?.text ?? '') || /^(close|near|closer|nearer)$/.test(words[before - 1]?.text ?? ''))
+    return true
   const after = words
     .slice(end, end + 3)
     .map(({ text }) => text)

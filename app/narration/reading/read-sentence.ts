@@ -5,7 +5,7 @@ import type { Sentence } from '../words/spoken-words.ts'
 import { amend, retract } from './amend.ts'
 import { draftOf } from './draft-of.ts'
 import { type Marks, marksOf } from './marks.ts'
-import { lastEdgeOf, partLeft } from './carried.ts'
+import { isOneLeft, lastEdgeOf, partLeft } from './carried.ts'
 import { type Observation, observationsOf } from './observe.ts'
 import { rangesOf, type Reading, textOf } from './reading.ts'
 import { type Weighed, weighed } from './suppressed.ts'
@@ -33,10 +33,18 @@ export function readSentence(reading: Reading, sentence: Sentence): void {
   const isElsewhere = places.some((place) => startsAnew(reading, place))
   const observations =
     isTakenBack === 'all' ? [] : observationsOf(marks, weighing, { ...before, part: isElsewhere ? null : before.part })
-  if (observations.length === 0 && !weighing.isElsewhere && weighing.retractAt === null) {
+  const isOnlyMoving = isElsewhere && weighing.correctAt === null
+  const isSaidAgain = repeatsLast(reading, weighing, observations)
+  if (
+    (observations.length === 0 || isSaidAgain) &&
+    !weighing.isElsewhere &&
+    weighing.retractAt === null &&
+    !isOnlyMoving
+  ) {
     const amended = amend(reading, marks, { weighing, places: places.map((place) => readPlace(reading, marks, place)) })
     if (amended) return
   }
+  if (replacesLast(reading, weighing, observations) && reading.last !== null) retract(reading, reading.last)
   const written = observations.flatMap((observation) => {
     const place = placeFor(observation, places)
     const own = place === null ? reading.place : readPlace(reading, marks, place)
@@ -46,6 +54,33 @@ export function readSentence(reading: Reading, sentence: Sentence): void {
   moveOn(reading, marks, { places, sentence, observations })
 }
 
+/** "Correction, three hip caps are loose": said anew from the start, it takes the place of what was said before. */
+function replacesLast(
+  { last, sentence }: Reading,
+  { correctAt }: Weighed,
+  observations: readonly Observation[],
+): boolean {
+  if (last?.draft == null || correctAt === null || correctAt > 2 || sentence - last.sentence > 1) return false
+  const { component, condition } = last.draft
+  return observations.some(
+    (one) =>
+      one.part !== null &&
+      one.component === component.value &&
+      (one.condition === condition.value || one.condition === 'sound'),
+  )
+}
+
+/** "Sorry, both are split": the same thing of nothing newly named only counts it anew. */
+function repeatsLast({ last }: Reading, { correctAt }: Weighed, observations: readonly Observation[]): boolean {
+  return (
+    last?.draft != null &&
+    correctAt !== null &&
+    correctAt <= 2 &&
+    observations.length > 0 &&
+    observations.every(({ part, sign }) => part === null && sign === last.sign)
+  )
+}
+
 /** Takes back the draft before where the sentence says so; "all" when it reports nothing besides. */
 function takesBack(reading: Reading, marks: Marks, weighing: Weighed): 'no' | 'last' | 'all' {
   const { last } = reading
@@ -53,6 +88,8 @@ function takesBack(reading: Reading, marks: Marks, weighing: Weighed): 'no' | 'l
   const ownBefore = marks.signs.filter(({ at }) => weighing.retractAt !== null && at < weighing.retractAt)
   const ownParts = marks.parts.filter(({ at }) => weighing.retractAt !== null && at < weighing.retractAt)
   const isRetract = weighing.retractAt !== null && (ownBefore.length === 0 || ownParts.length === 0)
+  // "I'd start over, but leave that out": what is taken back is the thought itself.
+  if (isRetract && isOwnThought(marks, weighing.retractAt ?? 0)) return 'all'
   const isHarmless = weighing.isHarmless && weighing.signs.length === 0 && !hasOwnBefore(marks)
   if (isTakenForSound(marks, weighing, last)) {
     if (last !== null) retract(reading, last)
@@ -70,6 +107,12 @@ function isTakenForSound(marks: Marks, { correctAt, signs, denied }: Weighed, la
   return isSound || (signs.length === 0 && denied.some(({ value }) => value === last.sign))
 }
 
+function isOwnThought({ stances }: Marks, retractAt: number): boolean {
+  return stances.some(
+    ({ value, at }) => (value === 'unreal' || value === 'opinion' || value === 'elsewhere') && retractAt - at >= 4,
+  )
+}
+
 function isPointing({ words }: Marks): boolean {
   const start = words.slice(0, 5)
   return (
@@ -85,10 +128,13 @@ function hasOwnBefore({ parts, signs }: Marks): boolean {
 }
 
 /** Places that are said of here and now, the corrected ones without those before. */
-function placesThatCount(marks: Marks, { opinionFrom, isElsewhere, correctAt }: Weighed): readonly SaidPlace[] {
+function placesThatCount(
+  marks: Marks,
+  { opinionFrom, opinionTo, isElsewhere, correctAt }: Weighed,
+): readonly SaidPlace[] {
   const isOrdered = marks.stances.some(({ value, at }) => value === 'order' && at < (marks.places[0]?.at ?? 0))
   if (isElsewhere || isOrdered) return []
-  const real = marks.places.filter(({ at }) => opinionFrom === null || at < opinionFrom)
+  const real = marks.places.filter(({ at }) => opinionFrom === null || at < opinionFrom || at >= opinionTo)
   if (correctAt === null) return real
   const after = real.filter(({ at }) => at > correctAt)
   return after.length > 0 ? after : real
@@ -141,5 +187,6 @@ function moveOn(reading: Reading, marks: Marks, { places, sentence, observations
   }
   const before = { group: reading.group, part: reading.part, lastEdge: reading.lastEdge }
   reading.part = partLeft(marks, observations, before)
+  reading.isOnePart = isOneLeft(marks, reading.isOnePart)
   reading.lastEdge = lastEdgeOf(marks.parts, reading.lastEdge)
 }

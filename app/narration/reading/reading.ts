@@ -28,6 +28,8 @@ export interface Reading {
   readonly drafts: HeldDraft[]
   readonly places: SaidWhere[]
   part: ComponentKey | null
+  /** True when that part was spoken of as one piece, which "it" then means. */
+  isOnePart: boolean
   lastEdge: 'ridge' | 'hip' | null
   place: Read<DraftPlace> | null
   /** The draft spoken of last. */

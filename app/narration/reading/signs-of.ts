@@ -2,6 +2,7 @@ import { isCounted } from '../words/component-words.ts'
 import { type Sign, signPhrases } from '../words/condition-words.ts'
 import { type Found, phrases } from '../words/phrases.ts'
 import type { SpokenWord } from '../words/spoken-words.ts'
+import type { SpokenMeasure } from './quantities.ts'
 import type { PartMark } from './said-part.ts'
 import type { Stance } from './stance-words.ts'
 
@@ -11,9 +12,9 @@ const MOVES = /^(mov|drop|work|travel|com|rid|walk|run|kick|shift)$/
 /** What lies across a tile has not cracked it. */
 const LIES = /^(lie|lay|lean|rest|fall|blow|drap|hang|walk|go|scat|spread|come)$/
 const AMOUNT =
-  /^(half|quarter|inch|foot|two|three|four|five|six|eight|ten|dozen|handful|few|many|bit|deal|way|number|size|sized)$/
+  /^(half|quarter|inch|foot|feet|\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|.*teen|.*ty|dozen|hundred|handful|few|many|bit|deal|way|number|size|sized|example|stretch|chunk|portion|look|morning|afternoon|day|thing|news|idea|question|place|spot|time)$/
 
-const CRACKS: ReadonlySet<Sign> = new Set<Sign>(['crack', 'break', 'across'])
+const CRACKS: ReadonlySet<Sign> = new Set<Sign>(['crack', 'break', 'across', 'lengthwise'])
 
 /** Where a crack runs to, said anywhere after it. */
 const TO_FASTENER = phrases([
@@ -33,22 +34,36 @@ interface Heard {
   readonly words: readonly SpokenWord[]
   readonly parts: readonly PartMark[]
   readonly stances: readonly Found<Stance>[]
+  readonly measures: readonly SpokenMeasure[]
 }
 
 /** What a sentence says is seen, without words that only sound like it where more words stand beside them. */
 export function signsOf(heard: Heard): readonly Found<Sign>[] {
   const every = signPhrases.every(heard.words)
   const signs = every.filter((sign) => isMeant(sign, every, heard))
-  return [...signs, ...crackToFastener(signs, heard)].toSorted((a, b) => a.at - b.at)
+  return [...signs, ...crackToFastener(signs, heard), ...pulled(signs, heard)].toSorted((a, b) => a.at - b.at)
 }
 
+/** "One field tile, two inches at ten pounds": what was measured so was lifted, though nobody says the word. */
+function pulled(signs: readonly Found<Sign>[], { parts, measures }: Heard): readonly Found<Sign>[] {
+  const height = measures.find(({ unit }) => unit === 'in')
+  const isPulled = height !== undefined && measures.some(({ unit, at }) => unit === 'lbf' && at > height.at)
+  if (!isPulled || signs.length > 0 || !parts.some(({ said }) => isLifted(said))) return []
+  return [{ value: 'lift', at: height.at, length: height.length }]
+}
+
+const isLifted = (said: PartMark['said']) => said.endsWith('-tile') || said === 'cap'
+
 function isMeant(sign: Found<Sign>, every: readonly Found<Sign>[], { words, parts, stances }: Heard): boolean {
-  if (isAnswer(words, sign.at)) return false
+  if (isAnswer(words, sign.at) || isTest(words, sign) || isOfPeople(words, sign)) return false
   if (sign.value === 'slip') {
     // "Moves under a hand" is loose; only "moves" by itself says that something has slipped.
     if (MOVES.test(words[sign.at]?.stem ?? '') && !hasSubject(words, parts, sign.at)) return false
     return !every.some((other) => other.at === sign.at && other.length > sign.length)
   }
+  // "Took the tiles off" tells of tiles; "took towels to dry this off" of nothing.
+  if (sign.value === 'missing' && words[sign.at]?.stem === 'tak' && !parts.some(({ at }) => at < sign.at + sign.length))
+    return false
   // "Dropped out of line" has slipped, and "come off its bed" is loose; neither is gone.
   if (sign.value === 'missing' || sign.value === 'off') return !every.some((other) => isLongerTale(other, sign))
   if (sign.value === 'corner') return !isAcross(sign, every, words) && !isPlaceOfPieces(sign, { words, parts })
@@ -56,12 +71,65 @@ function isMeant(sign: Found<Sign>, every: readonly Found<Sign>[], { words, part
   if (sign.value === 'lift' && sign.length > 1)
     return !/^(to|toward|into)$/.test(words[sign.at + sign.length]?.text ?? '')
   if (sign.value === 'across') return !LIES.test(words[sign.at - 1]?.stem ?? '')
+  // "Alright, the garage" begins to speak.
+  if (
+    sign.value === 'weakly-sound' &&
+    sign.at === 0 &&
+    /^(al|ok|good|great|fin|perf)/.test(words[0]?.text ?? '') &&
+    words.length > 3
+  )
+    return false
+  // Who has a gun or a tube of it has mended nothing yet.
+  if (sign.value === 'repair' && words[sign.at]?.text === 'patch' && words[sign.at + 1]?.text === 'of') return false
+  // "Water break" breaks nothing.
+  if (sign.value === 'break' && words[sign.at]?.text === 'break' && parts.length === 0) return false
+  if (sign.value === 'repair' && /^(gun|tube|bucket|can)$/.test(words[sign.at + sign.length]?.text ?? '')) return false
   // "A good half inch" is a measure.
   if (sign.value === 'weakly-sound' && sign.length === 1) return !AMOUNT.test(words[sign.at + 1]?.text ?? '')
   // "Not going to count them" is no want of access.
   const taken = sign.value === 'no-access' ? 'no-negation' : 'retract'
   const length = sign.value === 'no-access' ? sign.length : 1
   return !stances.some(({ value, at }) => value === taken && at >= sign.at && at < sign.at + length)
+}
+
+const HAPPENS: ReadonlySet<Sign> = new Set<Sign>([
+  'missing',
+  'off',
+  'slip',
+  'break',
+  'shatter',
+  'crack',
+  'tear',
+  'loose',
+  'release',
+])
+
+/** "I missed breakfast", "lost my tape", "move on": what people do and what happens to them. */
+function isOfPeople(words: readonly SpokenWord[], { value, at, length }: Found<Sign>): boolean {
+  if (!HAPPENS.has(value)) return false
+  // "I can slide a card under it".
+  if (
+    value === 'slip' &&
+    /^(can|could)$/.test(words[at - 1]?.text ?? '') &&
+    /^(i|you|we)$/.test(words[at - 2]?.text ?? '')
+  )
+    return true
+  const before = words[at - 1]?.text ?? ''
+  const subject = /^(keep|kept|just|almost|nearly|really|already|even)$/.test(before)
+    ? (words[at - 2]?.text ?? '')
+    : before
+  const after = words[at + 1]?.text ?? ''
+  return (
+    /^(i|we|you|he|she)$/.test(subject) ||
+    (length <= 2 && /^(my|me|your|our|him|us)$/.test(after)) ||
+    (words[at]?.stem === 'mov' && length === 1 && /^(on|along|to|up)$/.test(after))
+  )
+}
+
+/** "Lift test", "pull check": what is about to be done. */
+function isTest(words: readonly SpokenWord[], { at, length }: Found<Sign>): boolean {
+  const next = words[at + length]
+  return next?.parted === 'no' && /^(test|tests|testing|check|checks)$/.test(next.text)
 }
 
 /** A "no" that answers denies nothing of what follows. */

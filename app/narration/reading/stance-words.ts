@@ -46,7 +46,8 @@ const STANCES: readonly (readonly [Stance, string])[] = [
   [
     'unreal',
     `report|letter|estimate|survey|paper say|mention|claim|state; i|we be tell; supposedly; apparently; allegedly; reportedly; see which; what we|i do be; when the|a wind|storm|water|rain|sun|tile|cap; when wind|water|rain; mean to be; if; whether; check for|if|whether|the|that|to|and|on; look|search|hunt|watch out for; look|watch for; let me|us
-    check|see|look|try|test|feel|go; might; may; could; would; should; will; go to; gonna;
+    check|see|look|try|test|feel|go|slip|slide|lift|pull|squeeze|move|get|grab|wipe|fix|work|scoot|crawl|climb|set|put|lean|kneel;
+    every|any|most roof|house|job|inspection; crack|tile|roof|cap like this|that|these|those take|cost|run|need|weigh; take years; might; may; could; would; should; will; go to; gonna;
     need|have|want|like|try|suppose to; usually; normally; typically; generally; sometimes; often; tend to; when
     you|people|they|somebody|anybody|someone; they|he|she|owner|homeowner|neighbor|adjuster|customer
     say|tell|mention|claim|report|hear; owner|homeowner be; say there|that|they|he|she; tell me|us|you|him; accord
@@ -58,12 +59,12 @@ const STANCES: readonly (readonly [Stance, string])[] = [
   ],
   [
     'real',
-    `that|which|they|it|one will lift|move|come|rock|slide|wiggle|wobble; i|we would say|call|guess|put|estimate|reckon|have; as you|we will see; you will see|notice; i will
+    `let me tell|say; that|which|they|it|one will lift|move|come|rock|slide|wiggle|wobble; i|we would say|call|guess|put|estimate|reckon|have; as you|we will see; you will see|notice; i will
     say|call|put; i have to say; have to admit|be; i|we say; not go to; as far as; i can|could see; you can|could
     see|tell|feel|push|lift|move|wiggle; can|could see; look like; have to be; any effort|more; barely|hardly any;
     as if; like to point|note|show|mention; want to point|note|show|mention|be|say; if you
-    look|see|stand|face|be|ask|look|come|go|pull|push|put|count|lift|touch|press|can|get; if i
-    put|pull|push|lift|press|count|touch; when you|i|we grab|lift|pull|push|touch|press|tap|step|walk|put; go to
+    look|see|stand|face|be|ask|look|come|go|pull|push|put|count|lift|touch|press|can|get; if i|you
+    put|pull|push|lift|press|count|touch|get|grab|tug|slide|slip|stick|reach|nudge|hook|take|lean|work|run|set|give|rock; when you|i|we grab|lift|pull|push|touch|press|tap|step|walk|put; go to
     say|call|note|mark|count; will note|mark|count; could|can be see|lift|move; make note; need replace; i|you
     could|can lift|move|push|pick|slide|wiggle|count|put|fit|stick; almost|nearly
     all|every|half|out|off|gone|through|whole; about to fall|go|drop|come; nearly|almost *
@@ -104,13 +105,14 @@ const STANCES: readonly (readonly [Stance, string])[] = [
     'correct',
     `i mean; make that|it; correction; sorry; no wait; wait no; or rather; actually; hold on; excuse me; should be;
     change that to; let me correct; well actually; no no; not that; pardon; my mistake it; oops; better say;
+    let me correct|fix|restate|redo|rephrase; i should say; i stand correct; on second thought; make it; check that; should have say; mean to say; i mean|meant;
     instead; no it be; no that be; no they be; no hold; say`,
   ],
   [
     'harmless',
     `just|only|merely * lichen|moss|algae|sap|tar|scratch|scuff|mark|line|cut|lap|print; shadow; cobweb; spider web; spiderweb; line of dirt; dirt; stain; water mark|stain; bird dropping; dropping;
     paint; leaf; hair; string; shade; reflection; glare; mud; seam line; mold line; joint line; trick of the light;
-    just how|the way; suppose to be; design; by design; factory edge; always like|be; pencil|chalk line; dust;
+    just how|the way; just|only a|an dark|darker|light|lighter|cut|half|short|shorter|small|different one|tile|piece; cut tile|piece|that; cut to|around; make|lay that way; suppose to be; design; by design; factory edge; always like|be; pencil|chalk line; dust;
     optical; pollen; texture; normal; bird; caulk line; surface mark`,
   ],
   [
@@ -137,7 +139,7 @@ const STANCES: readonly (readonly [Stance, string])[] = [
     my|your|his|other|these|new boot; my|your foot|leg|back|hand|arm|head|finger; gauge; microphone; recorder;
     radio; tape measure; clipboard; pen; pencil; notebook; backpack; bag; bucket; breath; garage door; driveway; car
     door; door bell; air conditioner; ac unit; ceiling; interior; bedroom; kitchen; lawn; bush; parking; traffic be;
-    memory card; sd card; watch; sunglasses; sunscreen; zipper; signal`,
+    street; road; lawn; sidewalk; neighborhood; memory card; sd card; watch; sunglasses; sunscreen; zipper; signal`,
   ],
   [
     'pointing',

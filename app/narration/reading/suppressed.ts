@@ -12,6 +12,8 @@ export interface Weighed {
   readonly denied: readonly Found<Sign>[]
   /** From this word on the sentence is opinion; null when none of it is. */
   readonly opinionFrom: number | null
+  /** Where the opinion ends and the sentence tells what is seen; its length where it doesn't. */
+  readonly opinionTo: number
   /** Where the sentence takes something back; null when it doesn't. */
   readonly retractAt: number | null
   /** Where it puts something else in place of what was said; null when it doesn't. */
@@ -27,12 +29,13 @@ export function weighed(marks: Marks, isQuestion: boolean): Weighed {
   const stances = withoutCovered(marks)
   const at = (stance: Stance) => stances.filter(({ value }) => value === stance)
   const opinionFrom = opinionStart(marks, stances)
+  const opinionTo = opinionFrom === null ? marks.words.length : opinionEnd(marks, opinionFrom)
   const retract = at('retract').find((mark) => isOrdered(marks, mark)) ?? null
   const harmless = at('harmless').find((mark) => isPlainly(marks, mark)) ?? null
   const isElsewhere = isQuestion || at('elsewhere').length > 0
   const denied: Found<Sign>[] = []
   const signs = marks.signs.filter((sign) => {
-    if (isElsewhere || (opinionFrom !== null && sign.at >= opinionFrom)) return false
+    if (isElsewhere || (opinionFrom !== null && sign.at >= opinionFrom && sign.at < opinionTo)) return false
     if (retract !== null && sign.at < retract.at + retract.length) return false
     if (harmless !== null && sign.at < harmless.at + harmless.length && isTakenFor(marks, sign, harmless)) return false
     if (isDenied(marks, stances, sign)) {
@@ -41,12 +44,15 @@ export function weighed(marks: Marks, isQuestion: boolean): Weighed {
     }
     return !isUnreal(marks, stances, sign) && !isForeign(marks, stances, sign)
   })
+  const isNewNumber = retract !== null && signs.length === 0 && isNumberAfter(marks, retract)
   return {
     signs,
     denied,
     opinionFrom,
-    retractAt: retract?.at ?? null,
-    correctAt: at('correct').at(-1)?.at ?? startsWithNo(marks) ?? countedAnew(marks),
+    opinionTo,
+    retractAt: isNewNumber ? null : (retract?.at ?? null),
+    correctAt:
+      (isNewNumber ? retract?.at : undefined) ?? at('correct').at(-1)?.at ?? startsWithNo(marks) ?? countedAnew(marks),
     isHarmless: harmless !== null,
     isElsewhere,
   }
@@ -87,6 +93,19 @@ function opinionStart(marks: Marks, stances: readonly Found<Stance>[]): number |
   return starts.length === 0 ? null : Math.min(...starts)
 }
 
+/** "They must have patched this, there is tar on a dozen tiles": from "there is" on it is told what is seen. */
+function opinionEnd({ words, clauses }: Marks, from: number): number {
+  const at = words.findIndex(
+    (word, i) =>
+      i > from + 1 &&
+      word.parted !== 'no' &&
+      clauses[i] !== clauses[from] &&
+      /^(there|here)$/.test(word.text) &&
+      words[i + 1]?.stem === 'be',
+  )
+  return at < 0 ? words.length : at
+}
+
 /** "Somebody stepped on these, there are four broken corners": after the cause a clause of its own says what is seen. */
 function leadsToSight({ words, clauses, signs }: Marks, clause: number): boolean {
   return signs.some((sign) => {
@@ -94,6 +113,12 @@ function leadsToSight({ words, clauses, signs }: Marks, clause: number): boolean
     const start = clauses.indexOf(own)
     return own > clause && words.slice(start, start + 3).some(({ text }) => /^(there|here|i|we)$/.test(text))
   })
+}
+
+/** "Strike that, five was right": a number takes the place of the one before. */
+function isNumberAfter({ words, parts, counts, measures }: Marks, { at }: Found<Stance>): boolean {
+  const isPointed = (number: number) => /^(that|this|last|the)$/.test(words[number - 1]?.text ?? '')
+  return parts.length === 0 && at <= 2 && [...counts, ...measures].some((one) => one.at > at && !isPointed(one.at))
 }
 
 /** "Something struck this tile" takes nothing back; "strike this" does. */
@@ -120,14 +145,16 @@ function startsWithNo({ words }: Marks): number | null {
 }
 
 const NEW_SUBJECT = /^(but|except|just|only|however|though|although|otherwise|besides|aside|apart)$/
-const DENIAL_REACH = 8
+const DENIAL_REACH = 11
 
 /** Said not to be there: "no cracks", "nothing loose", "no broken, slipped or loose tile". */
 function isDenied(marks: Marks, stances: readonly Found<Stance>[], sign: Found<Sign>): boolean {
   if (sign.value === 'no-access') return false
+  // "Lift: none".
+  if (/^(none|nil|negative)$/.test(marks.words[sign.at + sign.length]?.text ?? '')) return true
   return stances.some((not) => {
     if (not.value !== 'not' || not.at + not.length > sign.at || isAnswer(marks.words, not.at)) return false
-    if (sign.at - not.at > DENIAL_REACH * 2) return false
+    if (sign.at - not.at > 16) return false
     const from = marks.clauses[not.at] ?? 0
     const to = marks.clauses[sign.at] ?? 0
     if (from === to) return sign.at - not.at <= DENIAL_REACH
@@ -170,6 +197,8 @@ function isHearsay(words: Marks['words'], at: number): boolean {
 /** "A broken tile would rattle", "tiles crack when people walk on them": said of such tiles, wherever they are. */
 function isSaidOfAKind({ words, clauses, counts }: Marks, stance: Found<Stance>, sign: Found<Sign>): boolean {
   const said = words[stance.at]?.text ?? ''
+  // "A crack like this takes years".
+  if (stance.at === sign.at && stance.length > 2) return true
   if (words.slice(stance.at, stance.at + stance.length + 1).some((_word, i) => isHearsay(words, stance.at + i)))
     return true
   if (clauses[stance.at] !== clauses[sign.at] || counts.length > 0) return false

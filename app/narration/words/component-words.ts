@@ -42,7 +42,7 @@ const PARTS: readonly (readonly [SaidPart, string])[] = [
   ],
   [
     'adhesive-pad',
-    `foam pad|patty|paddy|adhesive|bead|daub; adhesive pad|foam|patty|paddy; foam; adhesive; glue; paddy; patty;
+    `foam pad|patty|paddy|adhesive|bead|daub; adhesive pad|foam|patty|paddy; foam; adhesive; glue; pad; paddy; patty;
     mortar pad|patty|paddy|daub`,
   ],
   ['nailer', `nailer; nailer board; ridge|hip nailer|board|channel; nail board`],
@@ -63,7 +63,7 @@ const PARTS: readonly (readonly [SaidPart, string])[] = [
   [
     'pipe-penetration',
     `pipe; vent|plumbing|soil|drain|exhaust|stand pipe|stack; plumbing vent; pipe
-    boot|jack|flashing|collar|penetration|sleeve; lead boot|jack|collar|pipe; boot; vent pipe
+    boot|jack|flashing|penetration|sleeve; lead boot|jack|collar|pipe; boot; vent pipe
     boot|jack|collar|flashing; stack; vent stack; stack boot|flashing; penetration; roof jack; boot on|of|at
     the|that * pipe|stack`,
   ],
@@ -73,7 +73,7 @@ const PARTS: readonly (readonly [SaidPart, string])[] = [
     gooseneck; turbine; turbine vent; louver; whirlybird`,
   ],
   ['skylight', `skylight; sky light; roof window; solar|sun tube; skylight dome|lens|frame`],
-  ['chimney', `chimney; chimney stack|crown|top`],
+  ['chimney', `chimney; chimney stack|crown|top|cap|flue`],
   ['cricket', `cricket; saddle`],
   ['drip-edge', `drip edge|metal; eave metal|drip|flashing; edge metal; metal edge; drip`],
   ['fascia', `fascia; fascia board; facia; facia board`],

@@ -10,6 +10,8 @@ export type Sign =
   | 'crack'
   | 'crack-to-fastener'
   | 'break'
+  | 'shatter'
+  | 'lengthwise'
   | 'chip'
   | 'corner'
   | 'lock'
@@ -67,7 +69,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     'slip',
     `slip; slide; displace; shift; dislodge; unseat; misalign; slump; creep; migrate; skew; askew; crooked; cockeyed;
     out of line|course|place|position|alignment|plumb|row; off line|course; off its|their|the course|line|row|mark;
-    offset; rotate; move|drop|kick|work|travel|come|ride|walk|run
+    offset; rotate; scoot|skid|sag|settle|inch|shuffle|wander down|over|out|downhill|sideways; move|drop|kick|work|travel|come|ride|walk|run
     down|out|over|sideways|downhill|downslope|downward; move; move * inch|foot|mm|cm|millimeter|centimeter; drop *
     inch|foot; drop out; turn sideways|around|crosswise; sit|hang low|crooked|sideways|lower; not in
     line|place|position|its course; drop|fall|slide|slip|move|kick|knock|push|pull|jump|come|go|work|walk|get * out of line|course|place|position|alignment|plumb|row`,
@@ -85,19 +87,27 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   [
     'lift',
     `lift; raise; rise; stand|push|stick|sit|bow|jack * up|proud; lift|pick|come|pull|pop|raise|rise|flip|tip|tilt|pry|swing|go|flap up; pick * up; lift|pull *
-    up|off|out; come * hand; can|could lift; kick up; come up when|with|by|under|about|in|to|easily; stand up when`,
+    up|off|out; come * hand; can|could lift; kick up; come up when|with|by|under|about|in|to|easily; come right|straight|easily|easy up; come up * inch|foot|pound|mm|half|quarter; stand up when`,
   ],
   ['crack', `crack; fracture; split; shrink; fissure; hairline; hairline crack; crack open|through`],
   [
     'crack-to-fastener',
     `crack|split|fracture ** to|toward|into|from|at|through|off|around|by * ${FASTENER}|hole; crack|split|fracture **
     ** to|toward|into|from * ${FASTENER}|hole; ${FASTENER}|hole ** crack|split|fracture; break ** to|toward|from|at
-    * ${FASTENER}; crack|split start|begin|run|go ** ${FASTENER}|hole`,
+    * ${FASTENER}; crack|split start|begin|run|go ** ${FASTENER}|hole; crack|split|fracture * ${FASTENER}|hole to`,
   ],
   [
     'break',
-    `break; bust; smash; shatter; snap; shear; fragment; crumble; crush; fall|break|come apart; break up; in|into
-    bit|piece; disintegrate; wreck; collapse`,
+    `break; bust; snap; shear; fragment; crumble; crush; fall|break|come apart; break up; disintegrate; wreck; collapse`,
+  ],
+  [
+    'shatter',
+    `shatter; smash; pulverize; obliterate; in|into|to * bit|piece|shard|smithereens|chunk|rubble; bust|break|smash all up|apart`,
+  ],
+  [
+    'lengthwise',
+    `crack|split|fracture|break ** lengthwise|longways|lengthways|vertical|vertically; crack|split|fracture|break ** top|head|up to|and
+    bottom|nose|down|butt; lengthwise|vertical crack|split|fracture`,
   ],
   [
     'across',
@@ -146,16 +156,16 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   ],
   [
     'debris',
-    `full of; pack|clog|choke|plug with; clog; lie|lean|drape|lodge|wedge|scatter across|over|against ** tile|roof|slope|valley|ridge|gutter; debris; branch; limb; frond; twig; palm leaf; leaf; pine needle|cone; foreign object; trash; litter;
+    `full of; pack|clog|choke|plug * with; wedge|lodge|jam * under|between|into|against|in; clog; lie|lean|drape|lodge|wedge|scatter across|over|against ** tile|roof|slope|valley|ridge|gutter; debris; branch; limb; frond; twig; palm leaf; leaf; pine needle|cone; foreign object; trash; litter;
     piece|chunk|part|bit|section|sheet|length|scrap|strip of *
-    metal|wood|lumber|fence|sign|plywood|tree|gutter|siding|trim|awning|screen|pipe|rock|brick; acorn; tree part;
+    metal|aluminum|tin|plastic|vinyl|fabric|canvas|screen|glass|cardboard|wood|lumber|fence|sign|plywood|tree|gutter|siding|trim|awning|screen|pipe|rock|brick; acorn; tree part;
     coconut; somebody else tile`,
   ],
   [
     'repair',
     `somebody|someone * foam|goop|tar|smear; patch; repair; roof|roofing|plastic|asphalt cement|tar|goop|goo|mastic; tar; mastic; caulk; sealant; silicone;
     smear; goop; gob of; slather; slap|smear|spread|dab on; prior|previous|old|earlier|past|former|existing repair|fix|patch|work|job; somebody|someone
-    ** fix|glue|seal|patch|repair|work|redo; be|been replace|redo|reset|fix|rebed|repoint|glue; replace
+    ** fix|glue|seal|patch|repair|work|redo; tile|cap|piece replace; be|been replace|redo|reset|fix|rebed|repoint|glue; replace
     before|already|earlier|previously|sometime; replacement tile|piece|cap; new|newer|fresh|fresher
     mortar|grout|flashing|metal|felt|underlayment; touch|paint up; paint over; cement smear; foam fill; glue back;
     expand foam`,
@@ -163,7 +173,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   [
     'mismatch',
     `mismatch; not match; no match|matching; different|odd|wrong|another|other
-    color|shade|profile|shape|style|type|size|batch|tint; odd tile|one|ball|piece; off color; not the same
+    color|shade|profile|shape|style|type|size|batch|tint; odd tile|one|ball|piece; off color; color|shade|tint off|wrong|different; not the same
     color|profile|shape|tile|kind|shade|as; newer|redder|lighter|darker|brighter|cleaner tile|one|than; new|newer
     tile; do not|never go with; stand out from`,
   ],
@@ -179,7 +189,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   ],
   [
     'release',
-    `let go; release; debond; delaminate; unbond; no ${GLUE}; not|never ${GLUE}; not|never * ${GLUE}; bond
+    `let go; unstuck; release; debond; delaminate; unbond; no ${GLUE}; not|never ${GLUE}; not|never * ${GLUE}; bond
     break|fail|gone|lose; come|pull|pop|break away|loose|off|free from; come|pull|break|pop away; give way|up; not hold|touch; lose
     its|their|the bond|grip|hold; miss the tile; fail`,
   ],
@@ -187,7 +197,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     'deform',
     `knock|push|tip over|sideways; bend; peel; curl; kink; buckle; crimp; fold; warp; twist; deform; separate; flap; mangle; crumple; pry; open up;
     pull|peel|pop|come|lift|stand|stick|poke|bow|fold|push|sprung|spring away|back|up|off|out|loose|over|proud; out of shape;
-    sprung; unhook`,
+    sprung; unhook; flashing|metal|edge|trim pull`,
   ],
   [
     'expose',
@@ -204,7 +214,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     `back|work out; back|work|pop|stick|stand|poke|push|pull|come|sit|rise|lift|ride|walk|creep|kick|jack *
     up|out|proud; stick|poke|stand|sit|pop|back|work up|out|proud|through|above|high; protrude; proud; raise; lift;
     pop; not drive|sink|seat * all|home|flush|down; not * flush; head * pop|break|snap|rust off; pull through;
-    unscrew`,
+    unscrew; nail|screw|fastener up; nail|screw|fastener head up|proud`,
   ],
   ['rust', `rust; rusty; corrode; corrosion; eat through|away; rust out|away|off|through`],
   ['rot', `rot; rotten; mushy; spongy; soft; leak; water stain|mark|damage; moldy; dry rot; sag`],
@@ -222,8 +232,9 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
     'no-access',
     `can|could|do|would|will|be|did not ** get|reach|access|walk|climb|inspect|set|go **
     to|on|onto|up|over|it|them|that|safely|out|at|the; can|could not get|reach|access|inspect|walk; not
-    accessible|reachable|walkable; inaccessible; not|never walk|inspect|check|look; unable to
-    get|reach|walk|access|inspect|see|climb; not able to get|reach|walk|access|inspect|see|climb; too steep|wet|slick|slippery|high|dangerous|fragile|brittle to|for; no
+    accessible|reachable|walkable; inaccessible; not|never walk|inspect|check|look|reach|access|visit|climb; skip it|this|that|because|too; unable to
+    get|reach|walk|access|inspect|see|climb; not able to get|reach|walk|access|inspect|see|climb; too steep|wet|slick|slippery|high|dangerous|fragile|brittle to|for; but|because ** too steep|wet|slick|slippery|high|dangerous|fragile; try to
+    get|reach|walk|climb ** too steep|wet|slick|slippery|high|dangerous|fragile; no
     access|way; out of reach; can|could not see ** behind|under|beyond|past|over|from here; stay off; not safe to;
     have to skip`,
   ],

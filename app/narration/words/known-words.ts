@@ -1,5 +1,6 @@
 import { partWords } from './component-words.ts'
 import { signWords } from './condition-words.ts'
+import { plainWords } from './plain-words.ts'
 import { remembered } from './remembered.ts'
 import { stem } from './stem.ts'
 
@@ -50,7 +51,9 @@ kitten mitten cotton carton button bottom eleven given living moving giving havi
 tying dying trying crying flying frying kilo kilos kilogram kilograms millimeter millimeters centimeter centimeters newton newtons percent meters bunch lunch punch branch pinch wrench trench french english street middle lots plenty handful gauge gauges pounds pound feet inches inch tape laser meter okay yeah wow hmm anyway alright hello yep nope gonna wanna kinda sorta everybody everything somewhere
 something sometimes afternoon birthday driveway neighbor homeowner inspector adjuster insurance owner couldn wouldn shouldn didn doesn isn aren wasn weren hasn haven hadn`
 
-const known = new Set([...COMMON.split(/\s+/), ...partWords, ...signWords].flatMap((word) => [word, stem(word)]))
+const known = new Set(
+  [...COMMON.split(/\s+/), ...plainWords, ...partWords, ...signWords].flatMap((word) => [word, stem(word)]),
+)
 
 /** True for a word that needs no second guess: common English, or a word of the trade as it is written. */
 export const isKnownWord = remembered((word) => known.has(word) || known.has(stem(word)))

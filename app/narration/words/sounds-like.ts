@@ -6,6 +6,7 @@ const SIGNS: readonly (readonly [RegExp, string])[] = [
   [/^wr/, 'r'],
   [/mb$/, 'm'],
   [/[^a-z]/g, ''],
+  [/(?<=[a-z])(tion|sion|cian|shun)/g, 'jn'],
   [/tch|dge|ch|sh|j|g(?=[eiy])/g, 'j'],
   [/ph|gh(?=t)?|v/g, 'f'],
   [/c(?=[eiy])|z|x/g, 's'],

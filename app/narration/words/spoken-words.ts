@@ -101,9 +101,14 @@ function markOf({ text, from }: Sign, cueText: string): SpokenWord['parted'] | n
   return null
 }
 
+const BARE_CONTRACTION =
+  /^((could|would|should|did|does|do|is|are|was|were|has|have|had|ai)nt|cant|wont|(that|there|here|what)s|im|(i|we|you|they)ve|(you|they)re)$/
+
 /** "isn't" says two things, and so becomes two words in one place. */
 function wordsOf({ text, from }: Sign, cue: number, parted: SpokenWord['parted']): readonly SpokenWord[] {
-  const lower = text.toLowerCase().replace('’', "'")
+  const written = text.toLowerCase().replace('’', "'")
+  // Transcripts of machines often lack the apostrophe.
+  const lower = BARE_CONTRACTION.test(written) ? written.replace(/(t|s|m|ve|re)$/, "'$1") : written
   const to = from + text.length
   const word = (said: string, how: SpokenWord['parted']): SpokenWord => ({
     cue,
