@@ -20,6 +20,7 @@ const sets = {
   development: 'dev',
   'development 2': 'dev2',
   'development 3': 'dev3',
+  'development 4': 'dev4',
   fresh: 'fresh',
   'nothing said': 'nothing',
 }

@@ -8,7 +8,7 @@ const PRECISION = 0.9
 const RECALL = 0.75
 const SILENT_SHARE = 0.05
 
-const development = [...labelledRuns('dev'), ...labelledRuns('dev2'), ...labelledRuns('dev3')]
+const development = [...labelledRuns('dev'), ...labelledRuns('dev2'), ...labelledRuns('dev3'), ...labelledRuns('dev4')]
 const fresh = labelledRuns('fresh')
 
 /** What falls short of the bars, in words; empty when nothing does. */
@@ -38,8 +38,8 @@ describe('drafts of labelled cues', () => {
     expect(shortfalls(scoreRuns(fresh).score).filter((sentence) => sentence.startsWith('recall'))).toEqual([])
   })
 
-  // Scored once, when the set was put in: part and condition together were right in 59 of 73 drafts (0.81), and 3 of 41
-  // silent cues got a draft (7 %). What the grammar was tuned on says little of what it is worth; this does.
+  // Scored when the set was put in, its differences never looked at: part and condition together right in 61 of 72 drafts
+  // (0.85), and 2 of 40 silent cues with a draft (5 %). The set before it, now `dev4`, scored 0.81 and 7 % at first.
   // A test that begins to fail here has become a success.
   it.fails('reach the bar for precision on fresh cues by themselves', () => {
     expect(shortfalls(scoreRuns(fresh).score).filter((sentence) => sentence.startsWith('precision'))).toEqual([])

@@ -24,7 +24,7 @@ const CUE_MS = 5000
 const GAP_MS = 900
 
 /** Sets of cues by what they are for, as in README.md beside them; a set may have no files. */
-export type CueSet = 'dev' | 'dev2' | 'dev3' | 'fresh' | 'nothing'
+export type CueSet = 'dev' | 'dev2' | 'dev3' | 'dev4' | 'fresh' | 'nothing'
 
 /** The runs of all files of a set: `dev-terse.txt`, or `nothing.txt`. */
 export function labelledRuns(set: CueSet): readonly LabelledRun[] {

@@ -40,6 +40,7 @@ const SIDES: Readonly<Record<string, SideWord>> = {
 }
 const NOUN =
   /^(side|sides|slope|slopes|face|roof|plane|section|elevation|pitch|field|facet|hand|part|half|end|portion|third|quarter|wing|corner|area|edge|one)$/
+const MIDDLE = /^(main|big|small|upper|lower|long|short|whole)$/
 const PART_NOUN = /^(half|part|end|portion|third|quarter|corner|area|edge)$/
 /** Nouns that pieces have as well as slopes: "the lower left corner" is a tile's. */
 const PIECE_NOUN = /^(corner|edge|end)$/
@@ -81,8 +82,10 @@ function bare(at: number, length: number, said: Partial<Bare>): Bare {
   return { sides: [], isPartOf: false, landmark: null, relation: null, letter: null, at, length, ...said }
 }
 
-/** "Facet B", "slope C". */
+/** "Facet B", "slope C", or the letter as a whole sentence in terse notes: "C." */
 function letterAt(words: readonly SpokenWord[], at: number): Bare | null {
+  const alone = words[0]?.text ?? ''
+  if (words.length === 1 && /^[b-hj-z]$/.test(alone)) return bare(0, 1, { letter: alone.toUpperCase() })
   const letter = words[at + 1]
   if (!/^(facet|slope|plane|section|area)$/.test(words[at]?.text ?? '') || letter?.parted !== 'no') return null
   return /^[b-hj-z]$/.test(letter.text) || (letter.text === 'a' && words[at + 2]?.parted !== 'no')
@@ -101,7 +104,7 @@ function landmarkAt(words: readonly SpokenWord[], at: number, landmarks: Readonl
     const before = prepositionBefore(words, at)
     if (before !== null && NEAR.test(before)) return null
     const isHeading =
-      (at === 0 && (words.length <= 2 || words[1]?.parted !== 'no')) ||
+      (at === 0 && (words.length <= 2 || words[1]?.parted !== 'no' || /^(now|next|here)$/.test(words[1].text))) ||
       (isOpening(words, at) && (words.length <= at + 2 || words[at + 1]?.parted !== 'no'))
     const isNamed =
       /^(roof|slope|side|wing|part|section|ridge|hip|eave|field)$/.test(words[at + 1]?.text ?? '') &&
@@ -177,6 +180,10 @@ function sidesAt(words: readonly SpokenWord[], at: number, landmarks: ReadonlySe
   if (second !== undefined && second !== side && words[end]?.parted === 'no') {
     sides.push(second)
     end += 1
+  }
+  // "The front main slope": a word of size or place between the side and what it is a side of.
+  if (MIDDLE.test(words[end]?.text ?? '') && [end, end + 1].every((i) => words[i]?.parted === 'no')) {
+    if (/^(slope|roof|face|plane|section|side)$/.test(words[end + 1]?.text ?? '')) end += 1
   }
   const after = words[end]?.parted === 'no' ? (words[end]?.text ?? '') : ''
   if (after === 'door' || (landmarks.has(words[end]?.stem ?? '') && words[end]?.parted === 'no')) return null

@@ -59,7 +59,7 @@ const STANCES: readonly (readonly [Stance, string])[] = [
   ],
   [
     'real',
-    `let me tell|say; that|which|they|it|one will lift|move|come|rock|slide|wiggle|wobble; i|we would say|call|guess|put|estimate|reckon|have; as you|we will see; you will see|notice; i will
+    `if you follow|look|come|notice|zoom; let me tell|say; that|which|they|it|one will lift|move|come|rock|slide|wiggle|wobble; i|we would say|call|guess|put|estimate|reckon|have; as you|we will see; you will see|notice; i will
     say|call|put; i have to say; have to admit|be; i|we say; not go to; as far as; i can|could see; you can|could
     see|tell|feel|push|lift|move|wiggle; can|could see; look like; have to be; any effort|more; barely|hardly any;
     as if; like to point|note|show|mention; want to point|note|show|mention|be|say; if you

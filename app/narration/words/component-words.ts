@@ -38,7 +38,8 @@ const PARTS: readonly (readonly [SaidPart, string])[] = [
   ],
   [
     'mortar-bed',
-    `mortar; mortar bed|joint|bedding|line|pack|collar|fillet|skirt; collar; fillet; bedding; bedding mortar; grout; pointing; mud`,
+    `mortar; mortar bed|joint|bedding|line|pack|collar|fillet|skirt; collar; fillet; bedding; bedding mortar; grout; pointing; mud; cement
+    around|collar|bed|bedding|joint|line|fillet|base`,
   ],
   [
     'adhesive-pad',

@@ -87,7 +87,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   [
     'lift',
     `lift; raise; rise; stand|push|stick|sit|bow|jack * up|proud; lift|pick|come|pull|pop|raise|rise|flip|tip|tilt|pry|swing|go|flap up; pick * up; lift|pull *
-    up|off|out; come * hand; can|could lift; kick up; come up when|with|by|under|about|in|to|easily; come right|straight|easily|easy up; come up * inch|foot|pound|mm|half|quarter; stand up when`,
+    up|off|out; come * hand; can|could lift; kick up; come up when|with|by|under|about|in|to|easily; come right|straight|easily|easy up; come up * inch|foot|pound|mm|half|quarter; nose|butt up * inch|pound|mm|half|quarter; stand up when`,
   ],
   ['crack', `crack; fracture; split; shrink; fissure; hairline; hairline crack; crack open|through`],
   [

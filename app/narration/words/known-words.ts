@@ -34,7 +34,7 @@ remember rest rich ride right ring river road rock roll roof room rope rough rou
 saw say scale school sea season seat second see seem seen self sell send sense serious service set settle seven several shade shadow
 shake shape share sharp she sheet ship shirt shoe shop short shot should shoulder show shower shut sick side sight sign silver simple
 since sing single sister sit six size skin sky sleep slide slip slope slow small smell smile smooth snow so soap soft soil sold some
-son song soon sort sound south space speak special speed spend spot spring square stack staff stair stand star start state station
+son song soon sort sound south space speak special speed spend spot spring square stack staff stair stand star stare staring start state station
 stay step stick still stone stood stop store storm story straight strange street strike strip strong stuff such sugar suit summer sun
 sunday supper sure surface sweet swim table tail take talk tall tank tape taste tea teach team tell ten test than thank that the their
 them then there these they thick thin thing think third thirsty this those though thought thousand three threw through throw thumb
