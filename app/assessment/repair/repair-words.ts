@@ -1,5 +1,6 @@
 import type { Finding } from '../../evidence/finding.ts'
 import { findingLabel } from '../../evidence/finding.ts'
+import { wholePieces } from '../../roof/quantities.ts'
 import type { Assessment } from '../assessment.ts'
 import type { Range } from './course-grid.ts'
 import type { FacetRepair, Repair } from './repair.ts'
@@ -14,7 +15,7 @@ export function repairWorking(repair: FacetRepair, { breakage }: Assessment): st
   const { facet, replace, reset, pinned, lifted, broken, needed, notCounted, tiles } = repair
   const apart = replace + reset - pinned
   const parts = [
-    `${facet.letter}: ${replace} to replace and ${reset} to set again, of ${Math.floor(tiles)} tiles`,
+    `${facet.letter}: ${replace} to replace and ${reset} to set again, of ${wholePieces(tiles)} tiles`,
     `${pinned} with a pin of their own on the course grid${apart === 0 ? '' : `, ${apart} whose places are not known`}`,
     `${rangeWords(lifted)} lifted to reach them`,
     ...(broken === null || breakage === null

@@ -2,7 +2,7 @@ import type { Finding } from '../../evidence/finding.ts'
 import { facetGeometry, pieceCount } from '../../roof/facet-geometry.ts'
 import type { Facet } from '../../roof/facet.ts'
 import { containsPoint } from '../../roof/polygon.ts'
-import type { PieceSize } from '../../roof/quantities.ts'
+import { type PieceSize, wholePieces } from '../../roof/quantities.ts'
 import { repairActions } from '../../scope/repair-actions.ts'
 import type { Assessment, Treatment } from '../assessment.ts'
 import { isTileDamage } from '../tile-damage.ts'
@@ -111,7 +111,7 @@ function facetRepair(
   const cells = eachOnce(counted.flatMap(({ finding, count }) => cellOf(finding, count, { facet, source })))
   const unplaced = replace + reset - cells.length
   const placed = liftedFor(cells, assessment)
-  const sound = Math.max(0, Math.floor(tiles) - replace - reset)
+  const sound = Math.max(0, wholePieces(tiles) - replace - reset)
   // Tiles without a place may adjoin the pinned ones, or be among those that are lifted for them.
   const least = Math.max(placed - unplaced, fewestLifted(replace + reset, assessment))
   const lifted = {
