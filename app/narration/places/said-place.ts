@@ -100,7 +100,13 @@ function landmarkAt(words: readonly SpokenWord[], at: number, landmarks: Readonl
     const landmark = word.text === 'door' ? 'door' : word.stem
     if (landmark === 'door' && isOtherDoor(words, at, landmarks)) return null
     const toSide = sideOf(words, at)
-    if (toSide !== null) return bare(toSide.at, at + 1 - toSide.at, { landmark, relation: toSide.relation })
+    if (toSide !== null) {
+      const { at: from, relation } = toSide
+      // "The left side of the garage" is a slope of it; "left of the garage" is beside it.
+      const isOwn = landmark !== 'door' && /^(side|slope|face|half)$/.test(words[from + 1]?.text ?? '')
+      const sides: readonly SideWord[] = isOwn ? [relation === 'left-of' ? 'left' : 'right'] : []
+      return bare(from, at + 1 - from, { landmark, relation: isOwn ? 'on' : relation, sides })
+    }
     const before = prepositionBefore(words, at)
     if (before !== null && NEAR.test(before)) return null
     const isHeading =
@@ -120,9 +126,8 @@ function landmarkAt(words: readonly SpokenWord[], at: number, landmarks: Readonl
 }
 
 /** "Sorry, left." */
-function isSorry(words: readonly SpokenWord[], at: number): boolean {
-  return words.length === at + 1 && /^(sorry|no|correction|mean|meant)$/.test(words[at - 1]?.text ?? '')
-}
+const isSorry = (words: readonly SpokenWord[], at: number): boolean =>
+  words.length === at + 1 && /^(sorry|no|correction|mean|meant)$/.test(words[at - 1]?.text ?? '')
 
 /** "Okay, now the back": nothing but words that begin to speak stands before a place. */
 function isOpening(words: readonly SpokenWord[], at: number): boolean {

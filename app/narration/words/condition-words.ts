@@ -102,7 +102,7 @@ const SIGNS: readonly (readonly [Sign, string])[] = [
   ],
   [
     'shatter',
-    `shatter; smash; pulverize; obliterate; in|into|to * bit|piece|shard|smithereens|chunk|rubble; bust|break|smash all up|apart`,
+    `shatter; smash; pulverize; obliterate; in|into|to bit|piece|shard|smithereens|chunk|rubble; in|into|to a|many|little|small|tiny|thousand|hundred|dozen * bit|piece|shard|chunk; bust|break|smash all up|apart`,
   ],
   [
     'lengthwise',
