@@ -1,10 +1,9 @@
-import { useMemo, useRef } from 'react'
+import { useRef } from 'react'
 import { labelPoint } from '../../../app/roof/draw-plan.ts'
 import type { Facet } from '../../../app/roof/facet.ts'
 import type { PlanPoint } from '../../../app/job/places.ts'
 import type { HouseOutline } from '../../../app/roof/house-outline.ts'
 import { sidesOf } from '../../../app/roof/polygon.ts'
-import { useSettled } from '../../state/use-settled.ts'
 import { DragHandle } from '../drag-handle.tsx'
 import { toScreen, type PlanView } from '../plan-view.ts'
 import { middleOf } from '../sheet-geometry.ts'
@@ -15,29 +14,11 @@ import type { OutlineShape } from './use-outline-shape.ts'
 
 /** Edges shorter than this on the screen have no room for a handle of their own, pixels. */
 const LEAST_EDGE_PX = 56
-const MIDDLE_EVERY_MS = 120
 
 interface OutlineHandlesProps {
   readonly shape: OutlineShape
   readonly facets: readonly Facet[]
   readonly view: PlanView
-}
-
-/**
- * A point well inside the outline. Looking for it takes as long as the rest of a frame: while a hand moves it is looked for
- * at a pace of its own, and in between it goes along as the corners do on the whole.
- */
-function useMiddle({ outer }: HouseOutline): PlanPoint {
-  const { corners } = outer
-  const settled = useSettled(corners, MIDDLE_EVERY_MS)
-  const middle = useMemo(() => labelPoint(settled), [settled])
-  const [now, then] = [meanOf(corners), meanOf(settled)]
-  return { xFt: middle.xFt + now.xFt - then.xFt, yFt: middle.yFt + now.yFt - then.yFt }
-}
-
-function meanOf(points: readonly PlanPoint[]): PlanPoint {
-  const sum = (of: (point: PlanPoint) => number) => points.reduce((total, point) => total + of(point), 0)
-  return { xFt: sum(({ xFt }) => xFt) / points.length, yFt: sum(({ yFt }) => yFt) / points.length }
 }
 
 /** Grips of the outline under edit: squares on corners, circles on edges, a cross for the whole of it. */
@@ -50,7 +31,6 @@ export function OutlineHandles({ shape, facets, view }: OutlineHandlesProps) {
     shape.drop()
   }
   const { outline } = shape
-  const middle = useMiddle(outline)
   const shared = { view, onDrop: drop }
   return (
     <>
@@ -76,7 +56,7 @@ export function OutlineHandles({ shape, facets, view }: OutlineHandlesProps) {
       <DragHandle
         {...shared}
         label={`Move ${outline.name}`}
-        at={middle}
+        at={labelPoint(outline.outer.corners)}
         look="move"
         onMove={(move) => {
           const from = start()
