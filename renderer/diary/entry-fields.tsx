@@ -103,7 +103,8 @@ export function FileFields({ draft, onChange }: Omit<FieldsProps, 'errors'>) {
   return (
     <div className={styles['wide']} role="group" aria-label="Files that belong to it">
       <p className={styles['quiet']}>
-        Files that belong to it. Every file of the job is listed in the packet, whether an entry names it or not.
+        Files that belong to it. Every file of the job is listed in the packet and goes into the evidence bundle,
+        whether an entry names it or not: keep private letters elsewhere.
       </p>
       <div className={styles['checks']}>
         {attachments.map(({ id, file }) => (
