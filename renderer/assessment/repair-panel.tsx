@@ -67,7 +67,7 @@ function LayingFields() {
         onChange={(key) => void save({ bond: key ?? 'straight' })}
       />
       <SelectField
-        label="Lapped at its side by the tile on its"
+        label="Side lock is lapped from the"
         options={sides}
         value={lockFrom}
         onChange={(key) => void save({ lockFrom: key ?? 'left' })}
